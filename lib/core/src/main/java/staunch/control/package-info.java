@@ -1,0 +1,2 @@
+/** Well-control methods as boundary conditions; knows no ratings or verdicts. */
+package staunch.control;

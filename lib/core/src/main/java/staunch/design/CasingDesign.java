@@ -1,0 +1,47 @@
+package staunch.design;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import staunch.envelope.SectionPlan;
+import staunch.units.Check;
+import staunch.units.InputFault;
+import staunch.well.CasingString;
+
+/**
+ * A named casing design: the strings, and the hole sections drilled between them.
+ *
+ * @param name of the design
+ * @param strings in the order they are set
+ * @param sections in the order they are drilled
+ */
+public record CasingDesign(String name, List<CasingString> strings, List<SectionPlan> sections) {
+    public CasingDesign {
+        Check.text("name of the casing design", name);
+        strings = List.copyOf(strings);
+        sections = List.copyOf(sections);
+        if (sections.isEmpty()) {
+            throw new InputFault("casing design \"" + name + "\"", "has no hole section", "give at least one");
+        }
+        Set<String> names = new HashSet<>();
+        for (SectionPlan section : sections) {
+            if (!names.add(section.name())) {
+                throw new InputFault(
+                        "casing design \"" + name + "\"",
+                        "has two hole sections named \"" + section.name() + "\"",
+                        "give each its own name");
+            }
+        }
+    }
+
+    /** The section of that name. */
+    public SectionPlan section(String sectionName) {
+        return sections.stream()
+                .filter(s -> s.name().equals(sectionName))
+                .findFirst()
+                .orElseThrow(() -> new InputFault(
+                        "hole section \"" + sectionName + "\"",
+                        "is not in casing design \"" + name + "\"",
+                        "use one of " + sections.stream().map(SectionPlan::name).toList()));
+    }
+}

@@ -1,0 +1,73 @@
+package staunch.design;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import staunch.earth.EarthModel;
+import staunch.envelope.MethodOptions;
+import staunch.limit.PressureEquipment;
+import staunch.units.InputFault;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+import staunch.well.Datum;
+import staunch.well.WellPath;
+
+/**
+ * Everything a case says about a well.
+ *
+ * @param header title block
+ * @param units in which the case wants its results shown
+ * @param datum zero of its depths
+ * @param path of the hole
+ * @param earth the rock
+ * @param designs casing designs, the base design first
+ * @param equipment pressure equipment
+ * @param options methods
+ * @param files it was read from; empty for a case built in code
+ * @param warnings found while reading
+ */
+public record WellCase(
+        CaseHeader header,
+        UnitSystem units,
+        Datum datum,
+        WellPath path,
+        EarthModel earth,
+        List<CasingDesign> designs,
+        PressureEquipment equipment,
+        MethodOptions options,
+        List<InputFile> files,
+        List<Warning> warnings) {
+    public WellCase {
+        Objects.requireNonNull(header, "header");
+        Objects.requireNonNull(units, "units");
+        Objects.requireNonNull(datum, "datum");
+        Objects.requireNonNull(path, "path");
+        Objects.requireNonNull(earth, "earth");
+        designs = List.copyOf(designs);
+        if (designs.isEmpty()) {
+            throw new InputFault("case", "has no casing design", "give at least one");
+        }
+        Set<String> names = new HashSet<>();
+        for (CasingDesign design : designs) {
+            if (!names.add(design.name())) {
+                throw new InputFault("case", "has two casing designs named \"" + design.name() + "\"", "rename one");
+            }
+        }
+        Objects.requireNonNull(equipment, "equipment");
+        Objects.requireNonNull(options, "options");
+        files = List.copyOf(files);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** The design of that name. */
+    public CasingDesign design(String name) {
+        return designs.stream()
+                .filter(d -> d.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new InputFault(
+                        "casing design \"" + name + "\"",
+                        "is not in the case",
+                        "use one of " + designs.stream().map(CasingDesign::name).toList()));
+    }
+}

@@ -1,0 +1,2 @@
+/** The front door: a case with its casing designs, evaluated. */
+package staunch.design;

@@ -1,0 +1,33 @@
+package staunch.earth;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is known of the rock along the well. What is missing stays empty and makes the results that need it "not
+ * assessed".
+ *
+ * @param porePressure by vertical depth
+ * @param strength predicted fracture pressure by vertical depth
+ * @param tests leak-off and integrity tests, planned or done
+ * @param weakZones zones weaker than the profile
+ * @param temperature by vertical depth
+ * @param tops formation tops, downwards
+ */
+public record EarthModel(
+        Optional<Range> porePressure,
+        Optional<Range> strength,
+        List<StrengthTest> tests,
+        List<WeakZone> weakZones,
+        Optional<TemperatureProfile> temperature,
+        List<FormationTop> tops) {
+    public EarthModel {
+        Objects.requireNonNull(porePressure, "porePressure");
+        Objects.requireNonNull(strength, "strength");
+        tests = List.copyOf(tests);
+        weakZones = List.copyOf(weakZones);
+        Objects.requireNonNull(temperature, "temperature");
+        tops = List.copyOf(tops);
+    }
+}

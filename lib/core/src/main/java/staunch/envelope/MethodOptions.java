@@ -1,0 +1,168 @@
+package staunch.envelope;
+
+import java.util.Objects;
+import staunch.control.CirculationMethod;
+import staunch.units.Check;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.Si;
+
+/**
+ * The choices of method on which the trade differs. Each is shown in every result; {@link #DEFAULT} holds the defaults.
+ *
+ * @param definition what counts as kick tolerance
+ * @param drilledPressure how the formation pressure of a drilled kick is set
+ * @param weakPoint which depths may break
+ * @param estimates which end of the ranges of pore pressure and strength decides
+ * @param gasModel how the gas behaves
+ * @param method of circulating out
+ * @param mudDensity constant or moving with pressure and temperature
+ * @param seawaterCredit whether the sea outside counts as back-up of a subsea wellhead and BOP
+ * @param depthStep greatest distance between depths at which tolerance along the section is computed, m
+ * @param depthCount least number of such depths
+ */
+public record MethodOptions(
+        ToleranceDefinition definition,
+        DrilledPressure drilledPressure,
+        WeakPointChoice weakPoint,
+        Estimates estimates,
+        GasModel gasModel,
+        CirculationMethod method,
+        MudDensityModel mudDensity,
+        boolean seawaterCredit,
+        @Si(value = "m", kind = Kind.LENGTH) double depthStep,
+        int depthCount) {
+    /** The stated defaults. */
+    public static final MethodOptions DEFAULT = new MethodOptions(
+            ToleranceDefinition.WHOLE_DISPLACEMENT,
+            DrilledPressure.GREATER_OF_INTENSITY_AND_PORE_PRESSURE,
+            WeakPointChoice.ALL_EXPOSED_DEPTHS,
+            Estimates.HIGH_PORE_LOW_STRENGTH,
+            GasModel.DRANCHUK_ABOU_KASSEM,
+            CirculationMethod.DRILLERS,
+            MudDensityModel.CONSTANT,
+            false,
+            30.0,
+            200);
+
+    public MethodOptions {
+        Objects.requireNonNull(definition, "definition");
+        Objects.requireNonNull(drilledPressure, "drilledPressure");
+        Objects.requireNonNull(weakPoint, "weakPoint");
+        Objects.requireNonNull(estimates, "estimates");
+        Objects.requireNonNull(gasModel, "gasModel");
+        Objects.requireNonNull(method, "method");
+        Objects.requireNonNull(mudDensity, "mudDensity");
+        Check.within("depth step", depthStep, 0.1, 1000, Measure.LENGTH);
+        Check.within("number of depths", depthCount, 1, 10_000, Measure.NUMBER);
+    }
+
+    /** What counts as kick tolerance. */
+    public enum ToleranceDefinition {
+        WHOLE_DISPLACEMENT("holds at every stage from shut-in until the gas is past the weak point"),
+        ON_BOTTOM("holds at shut-in with the influx on bottom only"),
+        TOP_AT_WEAK_POINT(
+                "holds with the top of the influx at the weak point only, brought back to bottom by Boyle's law");
+
+        private final String title;
+
+        ToleranceDefinition(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** How the formation pressure of a drilled kick is set. */
+    public enum DrilledPressure {
+        GREATER_OF_INTENSITY_AND_PORE_PRESSURE("greater of mud plus intensity and pore pressure"),
+        INTENSITY_ONLY("mud plus intensity"),
+        PORE_PRESSURE_ONLY("pore pressure"),
+        INTENSITY_ABOVE_PORE_PRESSURE("pore pressure plus intensity");
+
+        private final String title;
+
+        DrilledPressure(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** Which depths may break. */
+    public enum WeakPointChoice {
+        ALL_EXPOSED_DEPTHS("all exposed depths"),
+        SHOE_ONLY("casing shoe only");
+
+        private final String title;
+
+        WeakPointChoice(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** Which end of the ranges decides. */
+    public enum Estimates {
+        HIGH_PORE_LOW_STRENGTH("high pore pressure with low strength"),
+        LIKELY("likely pore pressure with likely strength");
+
+        private final String title;
+
+        Estimates(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** How the gas behaves. */
+    public enum GasModel {
+        DRANCHUK_ABOU_KASSEM("real gas, Dranchuk–Abou-Kassem with Sutton pseudo-criticals"),
+        HALL_YARBOROUGH("real gas, Hall–Yarborough with Sutton pseudo-criticals"),
+        IDEAL("ideal gas"),
+        FIXED_GRADIENT("fixed gas gradient with Boyle's law");
+
+        private final String title;
+
+        GasModel(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** Whether mud density moves with pressure and temperature. */
+    public enum MudDensityModel {
+        CONSTANT("constant at its stated value"),
+        PRESSURE_AND_TEMPERATURE(
+                "moving with pressure and temperature where the case gives compressibility and expansion");
+
+        private final String title;
+
+        MudDensityModel(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+}

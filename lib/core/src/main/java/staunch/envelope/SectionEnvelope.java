@@ -1,0 +1,63 @@
+package staunch.envelope;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import staunch.units.Kind;
+import staunch.units.Si;
+import staunch.units.Warning;
+
+/**
+ * Well-control envelope of one hole section.
+ *
+ * @param plan the section as given
+ * @param shoeVerticalDepth vertical depth of the shoe above, m
+ * @param bottomVerticalDepth vertical depth of section TD, m
+ * @param verdict of the section: the worse of drilled and swabbed
+ * @param drilled tolerance of the drilled kick at section TD
+ * @param swabbed tolerance of the swabbed kick at section TD
+ * @param window pressures over the exposed depths
+ * @param alongSection tolerance with the bit at each depth
+ * @param volumeAgainstIntensity curve at section TD
+ * @param largestIntensity that the required drilled volume allows at section TD
+ * @param zeroGainMargin intensity at which the tolerance at section TD becomes zero
+ * @param maasp components at the section's mud density; empty where there is no mud or the section is not shut in
+ * @param maaspAgainstMud the same for a range of mud densities
+ * @param margins shoe margin for the required or detectable volume, drilled and swabbed, where assessed
+ * @param assumptions choices and defaults behind the results
+ * @param warnings legal but suspicious input, neglected effects
+ */
+public record SectionEnvelope(
+        SectionPlan plan,
+        @Si(value = "m", kind = Kind.DEPTH) double shoeVerticalDepth,
+        @Si(value = "m", kind = Kind.DEPTH) double bottomVerticalDepth,
+        Verdict verdict,
+        KickResult drilled,
+        KickResult swabbed,
+        PressureWindow window,
+        List<DepthPoint> alongSection,
+        List<IntensityPoint> volumeAgainstIntensity,
+        IntensityLimit largestIntensity,
+        IntensityLimit zeroGainMargin,
+        Optional<Maasp> maasp,
+        List<Maasp> maaspAgainstMud,
+        List<InfluxMargin> margins,
+        List<Assumption> assumptions,
+        List<Warning> warnings) {
+    public SectionEnvelope {
+        Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(verdict, "verdict");
+        Objects.requireNonNull(drilled, "drilled");
+        Objects.requireNonNull(swabbed, "swabbed");
+        Objects.requireNonNull(window, "window");
+        alongSection = List.copyOf(alongSection);
+        volumeAgainstIntensity = List.copyOf(volumeAgainstIntensity);
+        Objects.requireNonNull(largestIntensity, "largestIntensity");
+        Objects.requireNonNull(zeroGainMargin, "zeroGainMargin");
+        Objects.requireNonNull(maasp, "maasp");
+        maaspAgainstMud = List.copyOf(maaspAgainstMud);
+        margins = List.copyOf(margins);
+        assumptions = List.copyOf(assumptions);
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,89 @@
+package staunch.envelope;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.control.SlowCirculation;
+import staunch.fluid.GasComposition;
+import staunch.fluid.Mud;
+import staunch.units.Check;
+import staunch.units.InputFault;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.Si;
+import staunch.well.DrillString;
+import staunch.well.HoleInterval;
+
+/**
+ * One hole section as it will be drilled. What is missing stays empty and makes the results that need it "not assessed".
+ *
+ * @param name what the programme calls it
+ * @param drilling whether it can be shut in
+ * @param hole open hole from the shoe above to section TD, top to bottom without gaps, washout included
+ * @param bitDiameter nominal hole size, m
+ * @param mud in the hole, where given
+ * @param string in the hole, where given
+ * @param bitOffBottom distance of the bit above bottom when the influx is taken, m
+ * @param gas of the influx, where given
+ * @param slowCirculations measured or planned, in any order
+ * @param pumpOutput volume per stroke, m³, where given
+ * @param activeVolume of the pits, m³, where given
+ * @param detectableGain pit gain at which the crew shuts in, m³, where given
+ * @param circulatingOverbalance held above the kick-zone pressure while circulating, Pa, where given
+ * @param chokeHandlingAllowance for the choke operator, Pa, where given
+ * @param criteria the section must meet, where given
+ */
+public record SectionPlan(
+        String name,
+        Drilling drilling,
+        List<HoleInterval> hole,
+        @Si(value = "m", kind = Kind.DIAMETER) double bitDiameter,
+        Optional<Mud> mud,
+        Optional<DrillString> string,
+        @Si(value = "m", kind = Kind.LENGTH) double bitOffBottom,
+        Optional<GasComposition> gas,
+        List<SlowCirculation> slowCirculations,
+        @Si("m3") OptionalDouble pumpOutput,
+        @Si("m3") OptionalDouble activeVolume,
+        @Si("m3") OptionalDouble detectableGain,
+        @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble circulatingOverbalance,
+        @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble chokeHandlingAllowance,
+        Optional<Criteria> criteria) {
+    public SectionPlan {
+        Check.text("name of the hole section", name);
+        Objects.requireNonNull(drilling, "drilling");
+        hole = List.copyOf(hole);
+        if (hole.isEmpty()) {
+            throw new InputFault(
+                    "hole section \"" + name + "\"", "has no hole interval", "give its depths and diameter");
+        }
+        for (int i = 1; i < hole.size(); i++) {
+            if (Math.abs(hole.get(i).topDepth() - hole.get(i - 1).bottomDepth()) > 1e-6) {
+                throw new InputFault(
+                        "hole section \"" + name + "\"",
+                        "has a gap or an overlap between hole interval " + i + " and " + (i + 1),
+                        "let each interval begin where the one above it ends");
+            }
+        }
+        Check.within("bit diameter of " + name, bitDiameter, 0.05, 1.5, Measure.DIAMETER);
+        Check.within("distance of the bit off bottom in " + name, bitOffBottom, 0, 20_000, Measure.LENGTH);
+        slowCirculations = List.copyOf(slowCirculations);
+        circulatingOverbalance.ifPresent(
+                v -> Check.within("circulating overbalance in " + name, v, 0, 2e7, Measure.PRESSURE_DIFFERENCE));
+        chokeHandlingAllowance.ifPresent(
+                v -> Check.within("choke-handling allowance in " + name, v, 0, 2e7, Measure.PRESSURE_DIFFERENCE));
+    }
+
+    /** Measured depth of the top of the open hole: the shoe above. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double topDepth() {
+        return hole.get(0).topDepth();
+    }
+
+    /** Measured depth of section TD. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double bottomDepth() {
+        return hole.get(hole.size() - 1).bottomDepth();
+    }
+}

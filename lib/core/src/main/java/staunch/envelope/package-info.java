@@ -1,0 +1,2 @@
+/** Kick tolerance, MAASP and margins at each depth, and which limit governs. */
+package staunch.envelope;

@@ -1,0 +1,231 @@
+package staunch.units;
+
+import static tech.units.indriya.unit.Units.CELSIUS;
+import static tech.units.indriya.unit.Units.CUBIC_METRE;
+import static tech.units.indriya.unit.Units.KELVIN;
+import static tech.units.indriya.unit.Units.KILOGRAM;
+import static tech.units.indriya.unit.Units.METRE;
+import static tech.units.indriya.unit.Units.MOLE;
+import static tech.units.indriya.unit.Units.PASCAL;
+import static tech.units.indriya.unit.Units.RADIAN;
+import static tech.units.indriya.unit.Units.SECOND;
+import static tech.units.indriya.unit.Units.SQUARE_METRE;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.measure.IncommensurableException;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import tech.units.indriya.AbstractUnit;
+
+/**
+ * A unit as it is written in the oilfield, with its JSR-385 unit. Factors are exact by definition: inch 0.0254 m, pound
+ * 0.45359237 kg, US gallon 231 in³, barrel 42 US gallons, psi = lbf/in² with standard gravity (NIST SP 811, appendix B).
+ */
+final class UnitSymbol {
+    private static final double INCH = 0.0254;
+    private static final double FOOT = 12 * INCH;
+    private static final double POUND = 0.45359237;
+    private static final double GALLON = 231 * INCH * INCH * INCH;
+    private static final double BARREL = 42 * GALLON;
+    private static final double PSI = POUND * Physics.GRAVITY / (INCH * INCH);
+    private static final double POUND_PER_GALLON = POUND / GALLON;
+
+    private static final Unit<?> DENSITY = KILOGRAM.divide(CUBIC_METRE);
+    private static final Unit<?> DEGREE = RADIAN.multiply(Math.PI).divide(180);
+    private static final Unit<?> FAHRENHEIT = KELVIN.multiply(5).divide(9).shift(459.67);
+    private static final Unit<?> FAHRENHEIT_STEP = KELVIN.multiply(5).divide(9);
+
+    /** SI units by the names used in {@link Si}. */
+    private static final Map<String, Unit<?>> SI_UNITS = Map.ofEntries(
+            Map.entry("1", AbstractUnit.ONE),
+            Map.entry("m", METRE),
+            Map.entry("m2", SQUARE_METRE),
+            Map.entry("m3/m", SQUARE_METRE),
+            Map.entry("m3", CUBIC_METRE),
+            Map.entry("m3/s", CUBIC_METRE.divide(SECOND)),
+            Map.entry("kg", KILOGRAM),
+            Map.entry("kg/m", KILOGRAM.divide(METRE)),
+            Map.entry("kg/mol", KILOGRAM.divide(MOLE)),
+            Map.entry("kg/m3", DENSITY),
+            Map.entry("Pa", PASCAL),
+            Map.entry("Pa/m", PASCAL.divide(METRE)),
+            Map.entry("1/Pa", PASCAL.inverse()),
+            Map.entry("1/K", KELVIN.inverse()),
+            Map.entry("K", KELVIN),
+            Map.entry("K/m", KELVIN.divide(METRE)),
+            Map.entry("Pa.s", PASCAL.multiply(SECOND)),
+            Map.entry("rad", RADIAN),
+            Map.entry("rad/m", RADIAN.divide(METRE)),
+            Map.entry("m/s", METRE.divide(SECOND)),
+            Map.entry("s", SECOND),
+            Map.entry("1/s", SECOND.inverse()));
+
+    private static final Map<String, List<UnitSymbol>> BY_SYMBOL = table();
+
+    private final String symbol;
+    private final Unit<?> unit;
+    private final Kind only;
+
+    private UnitSymbol(String symbol, Unit<?> unit, Kind only) {
+        this.symbol = symbol;
+        this.unit = unit;
+        this.only = only;
+    }
+
+    String symbol() {
+        return symbol;
+    }
+
+    /** Linear map from this unit to the SI unit of a measure, or null where the unit cannot hold that measure. */
+    LinearMap toSi(Measure measure) {
+        if (only != null && only != measure.kind()) {
+            return null;
+        }
+        try {
+            UnitConverter converter = unit.getConverterToAny(SI_UNITS.get(measure.siUnit()));
+            double zero = converter.convert(0.0);
+            double one = converter.convert(1.0);
+            return new LinearMap(one - zero, zero);
+        } catch (IncommensurableException e) {
+            return null;
+        }
+    }
+
+    /** Units known under a symbol: more than one where a pressure or a temperature has kinds. */
+    static List<UnitSymbol> named(String symbol) {
+        return BY_SYMBOL.getOrDefault(symbol, List.of());
+    }
+
+    /** Symbols that can hold a measure, in alphabetical order. */
+    static List<String> symbolsFor(Measure measure) {
+        List<String> found = new ArrayList<>();
+        BY_SYMBOL.forEach((name, units) -> {
+            if (units.stream().anyMatch(u -> u.toSi(measure) != null)) {
+                found.add(name);
+            }
+        });
+        return found;
+    }
+
+    /** Value in SI = factor × value + offset. */
+    record LinearMap(double factor, double offset) {
+        double toSi(double value) {
+            return factor * value + offset;
+        }
+
+        double fromSi(double si) {
+            return (si - offset) / factor;
+        }
+    }
+
+    private static Map<String, List<UnitSymbol>> table() {
+        Table t = new Table();
+        t.add(AbstractUnit.ONE, "1", "");
+        t.add(AbstractUnit.ONE.divide(100), "%");
+        t.add(METRE, "m");
+        t.add(METRE.multiply(FOOT), "ft");
+        t.add(METRE.multiply(INCH), "in");
+        t.add(METRE.divide(1000), "mm");
+        t.add(METRE.divide(100), "cm");
+        t.add(METRE.multiply(1000), "km");
+        t.add(SQUARE_METRE, "m2", "m²", "m3/m", "m³/m");
+        t.add(SQUARE_METRE.multiply(INCH * INCH), "in2", "in²");
+        t.add(SQUARE_METRE.multiply(FOOT * FOOT), "ft2", "ft²", "ft3/ft", "ft³/ft");
+        t.add(SQUARE_METRE.multiply(BARREL / FOOT), "bbl/ft");
+        t.add(SQUARE_METRE.multiply(BARREL), "bbl/m");
+        t.add(SQUARE_METRE.multiply(GALLON / FOOT), "gal/ft");
+        t.add(SQUARE_METRE.divide(1000), "l/m", "L/m");
+        t.add(CUBIC_METRE, "m3", "m³");
+        t.add(CUBIC_METRE.multiply(BARREL), "bbl");
+        t.add(CUBIC_METRE.multiply(GALLON), "gal");
+        t.add(CUBIC_METRE.multiply(FOOT * FOOT * FOOT), "ft3", "ft³");
+        t.add(CUBIC_METRE.divide(1000), "l", "L");
+        t.add(CUBIC_METRE.divide(SECOND), "m3/s");
+        t.add(CUBIC_METRE.divide(SECOND.multiply(60)), "m3/min", "m³/min");
+        t.add(CUBIC_METRE.divide(SECOND.multiply(60_000)), "l/min", "L/min", "lpm");
+        t.add(CUBIC_METRE.multiply(BARREL).divide(SECOND.multiply(60)), "bbl/min", "bpm");
+        t.add(CUBIC_METRE.multiply(GALLON).divide(SECOND.multiply(60)), "gal/min", "gpm");
+        t.add(KILOGRAM, "kg");
+        t.add(KILOGRAM.multiply(POUND), "lb");
+        t.add(KILOGRAM.multiply(1000), "t");
+        t.add(KILOGRAM.divide(METRE), "kg/m");
+        t.add(KILOGRAM.multiply(POUND / FOOT).divide(METRE), "lb/ft", "ppf");
+        t.add(KILOGRAM.divide(MOLE), "kg/mol");
+        t.add(KILOGRAM.divide(MOLE).divide(1000), "g/mol");
+        t.add(DENSITY, "kg/m3", "kg/m³");
+        t.add(DENSITY.multiply(1000), "g/cm3", "g/cm³", "g/cc", "kg/l", "kg/L", "sg", "SG");
+        t.add(DENSITY.multiply(POUND_PER_GALLON), "ppg", "lb/gal");
+        t.add(DENSITY.multiply(POUND / (FOOT * FOOT * FOOT)), "lb/ft3", "lb/ft³", "pcf");
+        t.add(DENSITY.multiply(PSI / FOOT / Physics.GRAVITY), Kind.EQUIVALENT, "psi/ft");
+        t.add(PASCAL, "Pa");
+        t.add(PASCAL.multiply(1000), "kPa");
+        t.add(PASCAL.multiply(1_000_000), "MPa");
+        t.add(PASCAL.multiply(1_000_000_000), "GPa");
+        t.add(PASCAL.multiply(100_000), "bar");
+        t.add(PASCAL.multiply(PSI), "psi");
+        t.add(PASCAL.multiply(1000 * PSI), Kind.STRESS, "ksi");
+        t.add(PASCAL.multiply(PSI), Kind.ABSOLUTE, "psia");
+        t.add(PASCAL.multiply(100_000), Kind.ABSOLUTE, "bara");
+        t.add(PASCAL.multiply(1000), Kind.ABSOLUTE, "kPaa");
+        t.add(PASCAL.multiply(1_000_000), Kind.ABSOLUTE, "MPaa");
+        t.add(PASCAL.multiply(PSI), Kind.GAUGE, "psig");
+        t.add(PASCAL.multiply(100_000), Kind.GAUGE, "barg");
+        t.add(PASCAL.multiply(1000), Kind.GAUGE, "kPag");
+        t.add(PASCAL.multiply(1_000_000), Kind.GAUGE, "MPag");
+        t.add(PASCAL.divide(METRE), "Pa/m");
+        t.add(PASCAL.multiply(1000).divide(METRE), "kPa/m");
+        t.add(PASCAL.multiply(10_000).divide(METRE), "bar/10m");
+        t.add(PASCAL.multiply(100_000).divide(METRE), "bar/m");
+        t.add(PASCAL.multiply(PSI / FOOT).divide(METRE), "psi/ft");
+        t.add(PASCAL.inverse(), "1/Pa");
+        t.add(PASCAL.multiply(100_000).inverse(), "1/bar");
+        t.add(PASCAL.multiply(1_000_000_000).inverse(), "1/GPa");
+        t.add(PASCAL.multiply(PSI).inverse(), "1/psi");
+        t.add(KELVIN.inverse(), "1/K", "1/degC", "1/°C");
+        t.add(FAHRENHEIT_STEP.inverse(), "1/degF", "1/°F");
+        t.add(KELVIN, "K");
+        t.add(CELSIUS, Kind.POINT, "degC", "°C");
+        t.add(FAHRENHEIT, Kind.POINT, "degF", "°F");
+        t.add(KELVIN, Kind.DIFFERENCE, "degC", "°C");
+        t.add(FAHRENHEIT_STEP, Kind.DIFFERENCE, "degF", "°F");
+        t.add(KELVIN.divide(METRE), "K/m");
+        t.add(KELVIN.divide(METRE).divide(1000), "degC/km", "°C/km", "K/km");
+        t.add(KELVIN.divide(METRE).divide(100), "degC/100m", "°C/100m");
+        t.add(FAHRENHEIT_STEP.divide(METRE.multiply(100 * FOOT)), "degF/100ft", "°F/100ft");
+        t.add(PASCAL.multiply(SECOND), "Pa.s");
+        t.add(PASCAL.multiply(SECOND).divide(1000), "mPa.s", "cP");
+        t.add(PASCAL.multiply(SECOND).divide(1_000_000), "uPa.s");
+        t.add(RADIAN, "rad");
+        t.add(DEGREE, "deg", "°");
+        t.add(RADIAN.divide(METRE), "rad/m");
+        t.add(DEGREE.divide(METRE.multiply(30)), "deg/30m", "°/30m");
+        t.add(DEGREE.divide(METRE.multiply(100 * FOOT)), "deg/100ft", "°/100ft");
+        t.add(METRE.divide(SECOND), "m/s");
+        t.add(METRE.divide(SECOND.multiply(3600)), "m/h");
+        t.add(METRE.multiply(FOOT).divide(SECOND.multiply(3600)), "ft/h");
+        t.add(METRE.multiply(FOOT).divide(SECOND.multiply(60)), "ft/min");
+        t.add(SECOND, "s");
+        t.add(SECOND.multiply(60), "min");
+        t.add(SECOND.multiply(3600), "h");
+        t.add(SECOND.inverse(), "1/s");
+        t.add(SECOND.multiply(60).inverse(), "1/min", "spm", "rpm", "strokes/min");
+        return t.bySymbol;
+    }
+
+    private static final class Table {
+        private final Map<String, List<UnitSymbol>> bySymbol = new TreeMap<>();
+
+        void add(Unit<?> unit, String... symbols) {
+            add(unit, null, symbols);
+        }
+
+        void add(Unit<?> unit, Kind only, String... symbols) {
+            for (String symbol : symbols) {
+                bySymbol.computeIfAbsent(symbol, s -> new ArrayList<>()).add(new UnitSymbol(symbol, unit, only));
+            }
+        }
+    }
+}

@@ -1,0 +1,269 @@
+package staunch.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The units a reader sees: one unit and a number of decimals per measure. Field, metric and a mixed set are given; any
+ * other is made from one of these with {@link #with(Measure, String, int)}.
+ */
+public final class UnitSystem {
+    /** SI units, as calculations hold them. */
+    public static final UnitSystem SI = si();
+
+    /** Oilfield units: ft, in, psi, ppg, bbl, °F. */
+    public static final UnitSystem FIELD = field();
+
+    /** Metric oilfield units: m, mm, bar, kg/m³, m³, °C. */
+    public static final UnitSystem METRIC = metric();
+
+    /** Metric depths with oilfield diameters, pressures, densities and volumes, as many offshore wells are planned. */
+    public static final UnitSystem MIXED = mixed();
+
+    private static final List<UnitSystem> NAMED = List.of(FIELD, METRIC, MIXED, SI);
+
+    private final String name;
+    private final Map<Measure, Shown> shown;
+
+    private record Shown(String symbol, int decimals, UnitSymbol.LinearMap map) {}
+
+    private UnitSystem(String name, Map<Measure, Shown> shown) {
+        this.name = name;
+        this.shown = new EnumMap<>(shown);
+    }
+
+    /** Name by which it is chosen. */
+    public String name() {
+        return name;
+    }
+
+    /** The given system of that name. */
+    public static Optional<UnitSystem> named(String name) {
+        return NAMED.stream().filter(s -> s.name.equals(name)).findFirst();
+    }
+
+    /** Names of the given systems. */
+    public static List<String> names() {
+        return NAMED.stream().map(UnitSystem::name).toList();
+    }
+
+    /**
+     * The same system with another unit for one measure.
+     *
+     * @throws UnitFault where the unit is unknown or cannot hold the measure
+     */
+    public UnitSystem with(Measure measure, String symbol, int decimals) {
+        Map<Measure, Shown> copy = new EnumMap<>(shown);
+        copy.put(measure, shown(measure, symbol, decimals));
+        return new UnitSystem(name, copy);
+    }
+
+    /** The same units under another name. */
+    public UnitSystem renamed(String newName) {
+        return new UnitSystem(Check.text("name of the unit system", newName), shown);
+    }
+
+    /** Value as shown, from SI. */
+    public double fromSi(double si, Measure measure) {
+        return unit(measure).map.fromSi(si);
+    }
+
+    /** Value in SI, from the unit shown. */
+    public double toSi(double value, Measure measure) {
+        return unit(measure).map.toSi(value);
+    }
+
+    /** Symbol of the unit alone: psi. */
+    public String symbol(Measure measure) {
+        return unit(measure).symbol;
+    }
+
+    /** Decimals that values of this measure are shown with. */
+    public int decimals(Measure measure) {
+        return unit(measure).decimals;
+    }
+
+    /** Unit as an axis or a column names it: the symbol, with the kind where it matters ("psi gauge", "ppg EMW"). */
+    public String label(Measure measure) {
+        String symbol = symbol(measure);
+        return switch (measure) {
+            case PRESSURE_ABSOLUTE -> symbol.endsWith("a") && !symbol.endsWith("Pa") ? symbol : symbol + " abs";
+            case PRESSURE_GAUGE -> symbol + " gauge";
+            case EQUIVALENT_DENSITY -> symbol + " EMW";
+            default -> symbol;
+        };
+    }
+
+    /** Number alone, rounded to nearest. */
+    public String number(double si, Measure measure) {
+        return number(si, measure, RoundingMode.HALF_EVEN);
+    }
+
+    /** Number alone, rounded as told: tolerances and MAASP down, loads and kill mud density up. */
+    public String number(double si, Measure measure, RoundingMode rounding) {
+        double value = fromSi(si, measure);
+        if (!Double.isFinite(value)) {
+            throw new InputFault(measure.title(), "has no finite value to print", "report it as not assessed instead");
+        }
+        // Twelve significant digits first, so that 9.6 read as ppg and held in SI does not round down to 9.5.
+        BigDecimal decimal = new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN));
+        BigDecimal rounded = decimal.setScale(decimals(measure), rounding);
+        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
+    }
+
+    /** Number and unit, rounded to nearest. */
+    public String text(double si, Measure measure) {
+        return join(number(si, measure), symbol(measure));
+    }
+
+    /** Number and unit, rounded as told. */
+    public String text(double si, Measure measure, RoundingMode rounding) {
+        return join(number(si, measure, rounding), symbol(measure));
+    }
+
+    /** Number to six significant digits and unit, for faults: a value just out of range must not look inside it. */
+    public String precise(double si, Measure measure) {
+        return join(trimmed(fromSi(si, measure)), symbol(measure));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof UnitSystem that && name.equals(that.name) && shown.equals(that.shown);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, shown);
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+
+    static String trimmed(double value) {
+        if (!Double.isFinite(value)) {
+            return Double.toString(value);
+        }
+        BigDecimal decimal = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+        double magnitude = Math.abs(value);
+        boolean plain = magnitude == 0 || (magnitude >= 1e-4 && magnitude < 1e9);
+        return plain ? decimal.toPlainString() : decimal.toString();
+    }
+
+    private static String join(String number, String symbol) {
+        return symbol.isEmpty() || symbol.equals("1") ? number : number + " " + symbol;
+    }
+
+    private Shown unit(Measure measure) {
+        return shown.get(Objects.requireNonNull(measure, "measure"));
+    }
+
+    private static Shown shown(Measure measure, String symbol, int decimals) {
+        for (UnitSymbol unit : UnitSymbol.named(symbol)) {
+            UnitSymbol.LinearMap map = unit.toSi(measure);
+            if (map != null) {
+                return new Shown(symbol, decimals, map);
+            }
+        }
+        throw new UnitFault(
+                measure.title(),
+                "cannot be shown in \"" + symbol + "\"",
+                "use one of " + String.join(", ", UnitSymbol.symbolsFor(measure)));
+    }
+
+    private static UnitSystem si() {
+        Map<Measure, Shown> map = new EnumMap<>(Measure.class);
+        for (Measure m : Measure.values()) {
+            map.put(m, shown(m, m.siUnit(), m == Measure.ANGLE || m == Measure.DIAMETER ? 4 : 3));
+        }
+        return new UnitSystem("si", map);
+    }
+
+    private static UnitSystem field() {
+        return SI.renamed("field")
+                .with(Measure.DEPTH, "ft", 0)
+                .with(Measure.LENGTH, "ft", 0)
+                .with(Measure.DIAMETER, "in", 3)
+                .with(Measure.AREA, "in2", 2)
+                .with(Measure.CAPACITY, "bbl/ft", 4)
+                .with(Measure.VOLUME, "bbl", 1)
+                .with(Measure.FLOW_RATE, "gpm", 0)
+                .with(Measure.MASS, "lb", 0)
+                .with(Measure.LINEAR_MASS, "lb/ft", 1)
+                .with(Measure.MOLAR_MASS, "g/mol", 2)
+                .with(Measure.DENSITY, "ppg", 2)
+                .with(Measure.EQUIVALENT_DENSITY, "ppg", 2)
+                .with(Measure.DENSITY_DIFFERENCE, "ppg", 2)
+                .with(Measure.PRESSURE_ABSOLUTE, "psia", 0)
+                .with(Measure.PRESSURE_GAUGE, "psi", 0)
+                .with(Measure.PRESSURE_DIFFERENCE, "psi", 0)
+                .with(Measure.STRESS, "ksi", 1)
+                .with(Measure.PRESSURE_GRADIENT, "psi/ft", 3)
+                .with(Measure.COMPRESSIBILITY, "1/psi", 8)
+                .with(Measure.THERMAL_EXPANSION, "1/degF", 6)
+                .with(Measure.TEMPERATURE, "°F", 0)
+                .with(Measure.TEMPERATURE_DIFFERENCE, "°F", 0)
+                .with(Measure.TEMPERATURE_GRADIENT, "°F/100ft", 2)
+                .with(Measure.VISCOSITY, "cP", 3)
+                .with(Measure.ANGLE, "°", 1)
+                .with(Measure.CURVATURE, "°/100ft", 2)
+                .with(Measure.SPEED, "ft/h", 0)
+                .with(Measure.TIME, "min", 1)
+                .with(Measure.FREQUENCY, "1/min", 1);
+    }
+
+    private static UnitSystem metric() {
+        return SI.renamed("metric")
+                .with(Measure.DEPTH, "m", 1)
+                .with(Measure.LENGTH, "m", 1)
+                .with(Measure.DIAMETER, "mm", 1)
+                .with(Measure.AREA, "m2", 5)
+                .with(Measure.CAPACITY, "l/m", 2)
+                .with(Measure.VOLUME, "m3", 2)
+                .with(Measure.FLOW_RATE, "l/min", 0)
+                .with(Measure.MASS, "kg", 1)
+                .with(Measure.LINEAR_MASS, "kg/m", 1)
+                .with(Measure.MOLAR_MASS, "g/mol", 2)
+                .with(Measure.DENSITY, "kg/m3", 0)
+                .with(Measure.EQUIVALENT_DENSITY, "kg/m3", 0)
+                .with(Measure.DENSITY_DIFFERENCE, "kg/m3", 0)
+                .with(Measure.PRESSURE_ABSOLUTE, "bara", 1)
+                .with(Measure.PRESSURE_GAUGE, "bar", 1)
+                .with(Measure.PRESSURE_DIFFERENCE, "bar", 1)
+                .with(Measure.STRESS, "MPa", 0)
+                .with(Measure.PRESSURE_GRADIENT, "kPa/m", 2)
+                .with(Measure.COMPRESSIBILITY, "1/bar", 7)
+                .with(Measure.THERMAL_EXPANSION, "1/K", 6)
+                .with(Measure.TEMPERATURE, "°C", 1)
+                .with(Measure.TEMPERATURE_DIFFERENCE, "°C", 1)
+                .with(Measure.TEMPERATURE_GRADIENT, "°C/100m", 2)
+                .with(Measure.VISCOSITY, "mPa.s", 3)
+                .with(Measure.ANGLE, "°", 1)
+                .with(Measure.CURVATURE, "°/30m", 2)
+                .with(Measure.SPEED, "m/h", 0)
+                .with(Measure.TIME, "min", 1)
+                .with(Measure.FREQUENCY, "1/min", 1);
+    }
+
+    private static UnitSystem mixed() {
+        return FIELD.renamed("mixed")
+                .with(Measure.DEPTH, "m", 1)
+                .with(Measure.LENGTH, "m", 1)
+                .with(Measure.DENSITY, "sg", 3)
+                .with(Measure.EQUIVALENT_DENSITY, "sg", 3)
+                .with(Measure.DENSITY_DIFFERENCE, "sg", 3)
+                .with(Measure.CAPACITY, "l/m", 2)
+                .with(Measure.TEMPERATURE, "°C", 1)
+                .with(Measure.TEMPERATURE_DIFFERENCE, "°C", 1)
+                .with(Measure.TEMPERATURE_GRADIENT, "°C/100m", 2)
+                .with(Measure.CURVATURE, "°/30m", 2)
+                .with(Measure.SPEED, "m/h", 0);
+    }
+}
