@@ -121,6 +121,32 @@ public final class PressureProfile {
         return i == depth.length - 1 ? pressure[i] : between(i, verticalDepth);
     }
 
+    /** Straight piece that holds a depth; at a step the one with the lower pressure, or the higher where asked. */
+    Line pieceAt(double verticalDepth, boolean higher) {
+        check(verticalDepth);
+        int first = 0;
+        while (first < depth.length - 2 && depth[first + 1] < verticalDepth) {
+            first++;
+        }
+        Line best = piece(first);
+        for (int i = first + 1; i < depth.length - 1 && depth[i] <= verticalDepth; i++) {
+            Line other = piece(i);
+            if (other.at(verticalDepth) > best.at(verticalDepth) == higher) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    private Line piece(int i) {
+        double span = i < depth.length - 1 ? depth[i + 1] - depth[i] : 0;
+        if (span == 0) {
+            return new Line(pressure[i], 0);
+        }
+        double slope = (pressure[i + 1] - pressure[i]) / span;
+        return new Line(pressure[i] - slope * depth[i], slope);
+    }
+
     private double between(int i, double z) {
         double span = depth[i + 1] - depth[i];
         return span == 0 ? pressure[i] : pressure[i] + (pressure[i + 1] - pressure[i]) * (z - depth[i]) / span;
