@@ -3,6 +3,7 @@ package staunch.fluid;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Measure;
+import staunch.units.Physics;
 import staunch.units.Si;
 
 /**
@@ -27,6 +28,12 @@ public record GasComposition(
             throw new InputFault(
                     "gas composition", "has mole fractions that add up to more than 1", "check H2S, CO2 and N2");
         }
+    }
+
+    /** Molar mass: gravity times that of air. */
+    @Si("kg/mol")
+    public double molarMass() {
+        return gravity * Physics.MOLAR_MASS_AIR;
     }
 
     /** A sweet gas without nitrogen. */
