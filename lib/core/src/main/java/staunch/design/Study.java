@@ -1,12 +1,21 @@
 package staunch.design;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionEvaluator;
+import staunch.envelope.SectionInput;
+import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
 import staunch.units.InputFault;
+import staunch.well.CasingString;
 
 /** The front door: takes a case, chooses a casing design and methods, and evaluates the envelope of every section. */
 public final class Study {
+    private static final double SAME_DEPTH = 0.01;
+
     private final WellCase wellCase;
     private final String design;
     private final MethodOptions options;
@@ -57,8 +66,33 @@ public final class Study {
         return evaluate(Progress.SILENT);
     }
 
-    /** Envelope of every section, telling the progress. */
+    /**
+     * Envelope of every section, telling the progress.
+     *
+     * @throws staunch.units.Fault where the case contradicts itself; what is merely missing is reported in the results
+     */
     public WellEnvelope evaluate(Progress progress) {
-        throw new InputFault("study", "cannot be evaluated yet", "wait for the engine");
+        List<SectionPlan> plans = wellCase.design(design).sections();
+        List<SectionInput> inputs = plans.stream().map(this::input).toList();
+        long total = inputs.stream().mapToLong(SectionEvaluator::depths).sum();
+        List<SectionEnvelope> sections = new ArrayList<>();
+        long before = 0;
+        for (SectionInput input : inputs) {
+            long done = before;
+            String what = input.plan().name();
+            sections.add(SectionEvaluator.evaluate(input, n -> progress.step(done + n, total, what)));
+            before += SectionEvaluator.depths(input);
+        }
+        progress.step(total, total, "done");
+        return new WellEnvelope(design, options, sections, wellCase.warnings());
+    }
+
+    /** The strings whose shoes stand at or above the top of a section are set when it is drilled. */
+    private SectionInput input(SectionPlan plan) {
+        List<CasingString> set = wellCase.design(design).strings().stream()
+                .filter(s -> s.shoeDepth() <= plan.topDepth() + SAME_DEPTH)
+                .toList();
+        return new SectionInput(
+                wellCase.datum(), wellCase.path(), wellCase.earth(), set, wellCase.equipment(), plan, options);
     }
 }

@@ -10,8 +10,8 @@ public sealed interface IntensityLimit {
      * The well holds the volume up to this intensity.
      *
      * @param volume asked for, m³; zero for the zero-gain margin
-     * @param intensity formation pressure above the static mud, as equivalent density, kg/m³; negative where even the mud
-     *     is too heavy
+     * @param intensity formation pressure above the static mud, as equivalent density, kg/m³; of a zero-gain margin
+     *     negative where even the mud is too heavy
      * @param weakPoint that breaks first beyond it
      */
     record Largest(
@@ -22,6 +22,13 @@ public sealed interface IntensityLimit {
             Objects.requireNonNull(weakPoint, "weakPoint");
         }
     }
+
+    /**
+     * The volume is not held at any intensity: not even a swabbed influx of that size.
+     *
+     * @param volume asked for, m³
+     */
+    record NeverHeld(@Si("m3") double volume) implements IntensityLimit {}
 
     /**
      * No answer.

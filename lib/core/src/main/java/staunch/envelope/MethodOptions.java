@@ -1,7 +1,15 @@
 package staunch.envelope;
 
 import java.util.Objects;
+import java.util.Optional;
 import staunch.control.CirculationMethod;
+import staunch.fluid.DeviationFactor;
+import staunch.fluid.FixedGradientGas;
+import staunch.fluid.Gas;
+import staunch.fluid.GasComposition;
+import staunch.fluid.IdealGas;
+import staunch.fluid.PseudoCriticalCorrelation;
+import staunch.fluid.RealGas;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
@@ -89,6 +97,14 @@ public record MethodOptions(
             this.title = title;
         }
 
+        boolean needsIntensity() {
+            return this != PORE_PRESSURE_ONLY;
+        }
+
+        boolean needsPorePressure() {
+            return this != INTENSITY_ONLY;
+        }
+
         /** In plain words. */
         public String title() {
             return title;
@@ -134,12 +150,33 @@ public record MethodOptions(
         DRANCHUK_ABOU_KASSEM("real gas, Dranchuk–Abou-Kassem with Sutton pseudo-criticals"),
         HALL_YARBOROUGH("real gas, Hall–Yarborough with Sutton pseudo-criticals"),
         IDEAL("ideal gas"),
-        FIXED_GRADIENT("fixed gas gradient with Boyle's law");
+        FIXED_GRADIENT("fixed gas gradient of 0.1 psi/ft (2.26 kPa/m) with Boyle's law");
 
         private final String title;
 
+        /** Gradient of the hand formula's gas, Pa/m: 0.1 psi/ft, common practice. */
+        private static final double HAND_GRADIENT = 0.1 * 6894.757293168 / 0.3048;
+
         GasModel(String title) {
             this.title = title;
+        }
+
+        boolean needsTemperature() {
+            return this != FIXED_GRADIENT;
+        }
+
+        /** The gas of an influx by this model; empty where it needs the composition and that is not known. */
+        Optional<Gas> gas(Optional<GasComposition> composition) {
+            return switch (this) {
+                case DRANCHUK_ABOU_KASSEM ->
+                    composition.map(c ->
+                            RealGas.of(c, PseudoCriticalCorrelation.SUTTON_1985, DeviationFactor.DRANCHUK_ABOU_KASSEM));
+                case HALL_YARBOROUGH ->
+                    composition.map(
+                            c -> RealGas.of(c, PseudoCriticalCorrelation.SUTTON_1985, DeviationFactor.HALL_YARBOROUGH));
+                case IDEAL -> composition.map(IdealGas::of);
+                case FIXED_GRADIENT -> Optional.of(FixedGradientGas.ofGradient(HAND_GRADIENT));
+            };
         }
 
         /** In plain words. */

@@ -1,0 +1,303 @@
+package staunch.envelope;
+
+import staunch.influx.AnnulusGrid;
+import staunch.influx.GasColumn;
+import staunch.influx.LowerEnd;
+import staunch.units.ConvergenceFault;
+
+/**
+ * Finds the smallest tolerable gas mass over the displacement of a single bubble.
+ *
+ * <p>States at the limit are walked by the depth of the top of the gas, not by the lower end: with the top at depth t at
+ * its limit L(t), the gas column below is fixed and meets the mud line held from bottom at one lower end; the gas between
+ * is the tolerable mass m(t). Over lower ends that mass jumps to infinity once the top at its limit has reached the weak
+ * point; over tops it is continuous on each segment up to and including that edge, so the edge is met exactly. The
+ * tolerance is the least m(t). It is sampled at every break of geometry and limit, at either end of the bubble, and in
+ * between, then each low bracket is refined.
+ *
+ * <p>A workspace for one thread; nothing is allocated while solving.
+ */
+final class Displacement {
+    /** No amount of gas reaches the limit. */
+    static final double UNLIMITED = Double.POSITIVE_INFINITY;
+
+    private static final double GOLDEN = 0.5 * (3 - Math.sqrt(5));
+    private static final double PRESSURE_TOLERANCE = 1e-6;
+    private static final double DEPTH_TOLERANCE = 1e-10;
+    private static final double SEARCH_TOLERANCE = 1e-3;
+    private static final int MOST_STEPS = 100;
+
+    /** A local low this close to the best found so far is worth a search; samples are close enough to miss no more. */
+    private static final double NEAR_BEST = 1.1;
+
+    private final AnnulusGrid grid;
+    private final FormationLimit limit;
+    private final GasColumn column;
+    private final int samples;
+
+    private double foundTop;
+    private double foundBottom;
+    private int foundSegment;
+    private double bestMass;
+    private double bestTop;
+    private double bestBottom;
+    private int bestSegment;
+
+    Displacement(AnnulusGrid grid, FormationLimit limit, GasColumn column, int samples) {
+        this.grid = grid;
+        this.limit = limit;
+        this.column = column;
+        this.samples = samples;
+    }
+
+    /** Measured depth of the top of the gas in the state found last. */
+    double foundTop() {
+        return foundTop;
+    }
+
+    /** Measured depth of the lower end of the gas in the state found last. */
+    double foundBottom() {
+        return foundBottom;
+    }
+
+    /** Segment of the limit that the state found last touches. */
+    int foundSegment() {
+        return foundSegment;
+    }
+
+    /**
+     * Largest mass with the lower end at a depth: the gas is filled upwards until its top first meets the limit.
+     *
+     * @return kg, or {@link #UNLIMITED}
+     */
+    double massAtLowerEnd(double lowerMeasured, double lowerVertical, double lowerPressure) {
+        column.start(lowerVertical, lowerPressure);
+        for (int s = limit.segmentAt(lowerMeasured - 1e-9); s >= 0; s--) {
+            double from = Math.min(limit.bottom(s), lowerMeasured);
+            double zFrom = from == limit.bottom(s) ? limit.bottomVertical(s) : lowerVertical;
+            if (excess(s, zFrom) >= 0) {
+                return found(s, from, lowerMeasured);
+            }
+            if (excess(s, limit.topVertical(s)) > 0) {
+                return found(s, touch(s, from), lowerMeasured);
+            }
+        }
+        foundTop = Double.NaN;
+        return UNLIMITED;
+    }
+
+    private double found(int segment, double topMeasured, double lowerMeasured) {
+        foundSegment = segment;
+        foundTop = topMeasured;
+        foundBottom = lowerMeasured;
+        return grid.mass(column, topMeasured, lowerMeasured);
+    }
+
+    private double excess(int segment, double vertical) {
+        return column.pressure(vertical) - limit.value(segment, vertical);
+    }
+
+    /** Depth within a segment where gas pressure equals the limit; it is below at {@code from} and above at the top. */
+    private double touch(int segment, double from) {
+        double low = from;
+        double high = limit.top(segment);
+        double fLow = excess(segment, vertical(segment, low));
+        double fHigh = excess(segment, limit.topVertical(segment));
+        int lastSide = 0;
+        for (int k = 0; k < MOST_STEPS; k++) {
+            double x = high - fHigh * (high - low) / (fHigh - fLow);
+            double f = excess(segment, vertical(segment, x));
+            if (Math.abs(f) < PRESSURE_TOLERANCE || Math.abs(high - low) < DEPTH_TOLERANCE) {
+                return x;
+            }
+            int side = f > 0 ? 1 : -1;
+            if (side > 0) {
+                high = x;
+                fHigh = f;
+                fLow *= lastSide == side ? 0.5 : 1;
+            } else {
+                low = x;
+                fLow = f;
+                fHigh *= lastSide == side ? 0.5 : 1;
+            }
+            lastSide = side;
+        }
+        throw new ConvergenceFault("top of the gas at its limit", "bracket of " + Math.abs(high - low) + " m left");
+    }
+
+    private double vertical(int segment, double measured) {
+        double span = limit.bottom(segment) - limit.top(segment);
+        if (measured == limit.top(segment) || span == 0) {
+            return limit.topVertical(segment);
+        }
+        return measured == limit.bottom(segment) ? limit.bottomVertical(segment) : grid.verticalAt(measured);
+    }
+
+    /**
+     * Mass of the gas with its top at a depth, at the limit there, and its lower end on the mud line.
+     *
+     * @return kg, or {@link #UNLIMITED} where the column does not meet the mud line above the bottom
+     */
+    double massAtTop(int segment, double topMeasured, LowerEnd mudLine) {
+        double zTop = vertical(segment, topMeasured);
+        column.start(zTop, limit.value(segment, zTop));
+        double a = topMeasured;
+        double za = zTop;
+        double fa = column.pressure(za) - mudLine.pressure(a, za);
+        if (fa <= 0) {
+            foundTop = topMeasured;
+            foundBottom = topMeasured;
+            foundSegment = segment;
+            return 0;
+        }
+        int piece = limit.piece(segment);
+        for (int i = piece; i < grid.pieces(); i++) {
+            double b = grid.measuredDepth(i + 1);
+            if (b <= a) {
+                continue;
+            }
+            double zb = grid.verticalDepth(i + 1);
+            double fb = column.pressure(zb) - mudLine.pressure(b, zb);
+            if (fb <= 0) {
+                foundTop = topMeasured;
+                foundBottom = meet(mudLine, a, fa, b, fb);
+                foundSegment = segment;
+                return grid.mass(column, topMeasured, foundBottom);
+            }
+            a = b;
+            fa = fb;
+        }
+        foundTop = Double.NaN;
+        return UNLIMITED;
+    }
+
+    /** Depth where the gas pressure meets the mud line, between one where it lies above and one where it lies below. */
+    private double meet(LowerEnd mudLine, double above, double fAbove, double below, double fBelow) {
+        double low = above;
+        double fLow = fAbove;
+        double high = below;
+        double fHigh = fBelow;
+        int lastSide = 0;
+        for (int k = 0; k < MOST_STEPS; k++) {
+            double x = high - fHigh * (high - low) / (fHigh - fLow);
+            double z = grid.verticalAt(x);
+            double f = column.pressure(z) - mudLine.pressure(x, z);
+            if (Math.abs(f) < PRESSURE_TOLERANCE || high - low < DEPTH_TOLERANCE) {
+                return x;
+            }
+            int side = f < 0 ? 1 : -1;
+            if (side > 0) {
+                high = x;
+                fHigh = f;
+                fLow *= lastSide == side ? 0.5 : 1;
+            } else {
+                low = x;
+                fLow = f;
+                fHigh *= lastSide == side ? 0.5 : 1;
+            }
+            lastSide = side;
+        }
+        throw new ConvergenceFault("lower end of the gas", "bracket of " + (high - low) + " m left");
+    }
+
+    /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */
+    double leastMassWhileRising(LowerEnd mudLine) {
+        bestMass = UNLIMITED;
+        double spacing = (limit.bottom(limit.segments() - 1) - limit.top(0)) / samples;
+        int first = 0;
+        for (int s = 0; s < limit.segments(); s++) {
+            if (limit.breakBelow(s)) {
+                scan(first, s, spacing, mudLine);
+                first = s + 1;
+            }
+        }
+        for (int i = grid.pieces() - 1; i > 0 && grid.measuredDepth(i) > limit.top(0); i--) {
+            if (grid.isBreak(i)) {
+                double lower = grid.measuredDepth(i);
+                double z = grid.verticalDepth(i);
+                keep(massAtLowerEnd(lower, z, mudLine.pressure(lower, z)));
+            }
+        }
+        foundTop = bestTop;
+        foundBottom = bestBottom;
+        foundSegment = bestSegment;
+        return bestMass;
+    }
+
+    private void keep(double mass) {
+        if (mass < bestMass) {
+            bestMass = mass;
+            bestTop = foundTop;
+            bestBottom = foundBottom;
+            bestSegment = foundSegment;
+        }
+    }
+
+    /** Mass with the top at a depth of the span of segments first to last, at whose ends the span's own side counts. */
+    private double at(int first, int last, double t, LowerEnd mudLine) {
+        int segment = first;
+        while (segment < last && limit.bottom(segment) < t) {
+            segment++;
+        }
+        double mass = massAtTop(segment, t, mudLine);
+        keep(mass);
+        return mass;
+    }
+
+    /** Samples a span without breaks and searches each bracket whose middle is the lowest. */
+    private void scan(int first, int last, double spacing, LowerEnd mudLine) {
+        double from = limit.top(first);
+        double to = limit.bottom(last);
+        int n = Math.max(2, (int) Math.ceil((to - from) / spacing));
+        double h = (to - from) / n;
+        double m0 = at(first, last, from, mudLine);
+        double m1 = at(first, last, from + h, mudLine);
+        if (m0 <= m1) {
+            searchEnd(first, last, from, from + h, mudLine);
+        }
+        for (int i = 2; i <= n; i++) {
+            double m2 = at(first, last, i == n ? to : from + i * h, mudLine);
+            if (m1 < m0 && m1 <= m2 && m1 < NEAR_BEST * bestMass) {
+                search(first, last, from + (i - 2) * h, i == n ? to : from + i * h, mudLine);
+            }
+            m0 = m1;
+            m1 = m2;
+        }
+        if (m1 < m0) {
+            searchEnd(first, last, to, to - h, mudLine);
+        }
+    }
+
+    /** An end that is the lowest sample hides a low within the first step only where the mass falls inwards. */
+    private void searchEnd(int first, int last, double end, double inner, LowerEnd mudLine) {
+        double atEnd = at(first, last, end, mudLine);
+        if (atEnd < NEAR_BEST * bestMass && at(first, last, end + 1e-3 * (inner - end), mudLine) < atEnd) {
+            search(first, last, Math.min(end, inner), Math.max(end, inner), mudLine);
+        }
+    }
+
+    /** Golden section. */
+    private void search(int first, int last, double from, double to, LowerEnd mudLine) {
+        double a = from;
+        double b = to;
+        double x = a + GOLDEN * (b - a);
+        double y = b - GOLDEN * (b - a);
+        double fx = at(first, last, x, mudLine);
+        double fy = at(first, last, y, mudLine);
+        while (b - a > SEARCH_TOLERANCE) {
+            if (fx < fy) {
+                b = y;
+                y = x;
+                fy = fx;
+                x = a + GOLDEN * (b - a);
+                fx = at(first, last, x, mudLine);
+            } else {
+                a = x;
+                x = y;
+                fx = fy;
+                y = b - GOLDEN * (b - a);
+                fy = at(first, last, y, mudLine);
+            }
+        }
+    }
+}

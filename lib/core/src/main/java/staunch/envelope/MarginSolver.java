@@ -1,0 +1,204 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import staunch.influx.AnnulusGrid;
+import staunch.influx.GasColumn;
+import staunch.influx.LowerEnd;
+
+/**
+ * Pressures at the shoe and at every exposed depth while an influx of known mass is circulated past them with constant
+ * bottom-hole pressure. Positions are taken at every break of the annulus, at either end of the bubble, and in between;
+ * the least margin is refined between the neighbours of the worst position.
+ */
+final class MarginSolver {
+    private static final int POSITIONS = 48;
+    private static final double POSITION_TOLERANCE = 1e-4;
+
+    private final ToleranceSolver tolerance;
+    private final DrilledHole hole;
+    private final Kick kick;
+    private final LowerEnd mudLine;
+    private final double mass;
+
+    private MarginSolver(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double mass) {
+        this.tolerance = tolerance;
+        this.hole = hole;
+        this.kick = kick;
+        this.mudLine = tolerance.mudLine(hole, kick);
+        this.mass = mass;
+    }
+
+    /** Margins over the displacement of an influx that fills a volume of the annulus at shut-in. */
+    static InfluxMargin solve(
+            ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume, String volumeBasis) {
+        GasColumn column = tolerance.column();
+        column.start(hole.verticalDepth(), kick.formationPressure());
+        double top = hole.grid().topOfVolume(hole.measuredDepth(), volume);
+        double mass = hole.grid().mass(column, top, hole.measuredDepth());
+        return new MarginSolver(tolerance, hole, kick, mass).solve(volume, volumeBasis);
+    }
+
+    private InfluxMargin solve(double volume, String volumeBasis) {
+        double d = hole.measuredDepth();
+        double z = hole.verticalDepth();
+        double shoe = hole.limit().top(0);
+        State shutIn = state(d, z, kick.formationPressure(), Stage.Moment.SHUT_IN);
+        List<State> states = new ArrayList<>();
+        TreeSet<Double> positions = new TreeSet<>();
+        for (int i = 0; i <= POSITIONS; i++) {
+            positions.add(shoe + (d - shoe) * i / POSITIONS);
+        }
+        AnnulusGrid grid = hole.grid();
+        for (int i = 1; i < grid.pieces(); i++) {
+            if (grid.measuredDepth(i) > shoe && grid.isBreak(i)) {
+                positions.add(grid.measuredDepth(i));
+            }
+        }
+        for (double lower : positions.descendingSet()) {
+            states.add(rising(lower));
+        }
+        State worst = refined(states, State::least);
+        State worstAtShoe = refined(states, State::shoeMargin);
+        if (shutIn.least <= worst.least) {
+            worst = shutIn;
+        }
+        double leastAtShoe = Math.min(shutIn.shoeMargin, worstAtShoe.shoeMargin);
+        List<InfluxMargin.Point> path = states.stream()
+                .map(s -> new InfluxMargin.Point(s.top, s.bottom, s.shoePressure, s.shoeMargin, s.least))
+                .toList();
+        return new InfluxMargin(
+                kick.scenario(),
+                volume,
+                volumeBasis,
+                worst.least,
+                leastAtShoe,
+                worst.weakPoint(hole.limit()),
+                new Stage(worst.moment, worst.top, worst.bottom, worst.bottomHolePressure),
+                path);
+    }
+
+    private State rising(double lower) {
+        double z = hole.grid().verticalAt(lower);
+        double pressure = mudLine.pressure(lower, z);
+        return state(
+                lower,
+                z,
+                pressure,
+                lower >= hole.measuredDepth() - 1e-6 ? Stage.Moment.START_OF_CIRCULATION : Stage.Moment.RISING);
+    }
+
+    /** Golden section between the neighbours of the smallest sample. */
+    private State refined(List<State> states, ToDoubleFunction<State> margin) {
+        int best = 0;
+        for (int i = 1; i < states.size(); i++) {
+            if (margin.applyAsDouble(states.get(i)) < margin.applyAsDouble(states.get(best))) {
+                best = i;
+            }
+        }
+        double a = states.get(Math.min(best + 1, states.size() - 1)).bottom;
+        double b = states.get(Math.max(best - 1, 0)).bottom;
+        State found = states.get(best);
+        double ratio = 0.5 * (3 - Math.sqrt(5));
+        while (b - a > POSITION_TOLERANCE) {
+            State x = rising(a + ratio * (b - a));
+            State y = rising(b - ratio * (b - a));
+            State better = margin.applyAsDouble(x) < margin.applyAsDouble(y) ? x : y;
+            if (better == x) {
+                b = y.bottom;
+            } else {
+                a = x.bottom;
+            }
+            if (margin.applyAsDouble(better) < margin.applyAsDouble(found)) {
+                found = better;
+            }
+        }
+        return found;
+    }
+
+    private State state(double lower, double lowerVertical, double lowerPressure, Stage.Moment moment) {
+        GasColumn column = tolerance.column();
+        column.start(lowerVertical, lowerPressure);
+        double top = hole.grid().topOfMass(column, lower, mass);
+        FormationLimit limit = hole.limit();
+        State state = new State();
+        state.top = top;
+        state.bottom = lower;
+        state.moment = moment;
+        state.bottomHolePressure =
+                moment == Stage.Moment.SHUT_IN ? kick.formationPressure() : tolerance.circulatingPressure(kick);
+        double zTop = hole.grid().verticalAt(top);
+        double atTop = column.pressure(zTop);
+        for (int s = 0; s < limit.segments(); s++) {
+            if (limit.top(s) >= top && limit.top(s) <= lower) {
+                state.take(limit.limitAtTop(s) - column.pressure(limit.topVertical(s)), s, limit.top(s));
+            }
+            if (limit.bottom(s) >= top && limit.bottom(s) <= lower) {
+                state.take(
+                        limit.ownLimit(s, limit.bottomVertical(s)) - column.pressure(limit.bottomVertical(s)),
+                        s,
+                        limit.bottom(s));
+            }
+            if (limit.top(s) > lower) {
+                double z = limit.topVertical(s);
+                state.take(limit.limitAtTop(s) - mudLine.pressure(limit.top(s), z), s, limit.top(s));
+            }
+            if (limit.bottom(s) > lower) {
+                double z = limit.bottomVertical(s);
+                state.take(limit.ownLimit(s, z) - mudLine.pressure(limit.bottom(s), z), s, limit.bottom(s));
+            }
+        }
+        double shoe = limit.top(0);
+        double zShoe = limit.topVertical(0);
+        if (top > shoe) {
+            int s = limit.segmentAt(top);
+            state.take(limit.value(s, zTop) - atTop, s, top, true);
+            state.shoePressure = tolerance.mud().pressure(zTop, atTop, zShoe);
+        } else {
+            state.shoePressure = lower >= shoe ? column.pressure(zShoe) : mudLine.pressure(shoe, zShoe);
+        }
+        state.shoeMargin = limit.limitAtTop(0) - state.shoePressure;
+        return state;
+    }
+
+    private static final class State {
+        private double top;
+        private double bottom;
+        private double least = Double.POSITIVE_INFINITY;
+        private double shoePressure;
+        private double shoeMargin;
+        private int weakSegment;
+        private double weakDepth;
+        private boolean weakAboveGas;
+        private Stage.Moment moment;
+        private double bottomHolePressure;
+
+        /** A depth in or below the gas. */
+        void take(double margin, int segment, double depth) {
+            take(margin, segment, depth, false);
+        }
+
+        private void take(double margin, int segment, double depth, boolean aboveGas) {
+            if (margin < least) {
+                least = margin;
+                weakSegment = segment;
+                weakDepth = depth;
+                weakAboveGas = aboveGas;
+            }
+        }
+
+        WeakPoint weakPoint(FormationLimit limit) {
+            return weakAboveGas ? limit.weakPoint(weakSegment, weakDepth) : limit.ownPoint(weakSegment, weakDepth);
+        }
+
+        double least() {
+            return least;
+        }
+
+        double shoeMargin() {
+            return shoeMargin;
+        }
+    }
+}

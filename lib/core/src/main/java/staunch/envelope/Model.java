@@ -1,0 +1,281 @@
+package staunch.envelope;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.earth.TemperatureProfile;
+import staunch.envelope.Kick.PressureBasis;
+import staunch.envelope.Kick.Scenario;
+import staunch.envelope.MethodOptions.DrilledPressure;
+import staunch.envelope.MethodOptions.Estimates;
+import staunch.fluid.Gas;
+import staunch.fluid.Mud;
+import staunch.influx.MudColumn;
+import staunch.units.Physics;
+import staunch.well.DrillString;
+
+/** One section with one choice of estimates, ready to be asked for tolerances. A workspace for one thread. */
+final class Model {
+    private static final double INTENSITY_TOLERANCE = 1e-6;
+
+    private final SectionInput input;
+    private final SectionPlan plan;
+    private final MethodOptions options;
+    private final Optional<StrengthNodes> strength;
+    private final String strengthMissing;
+    private final Optional<PressureProfile> pore;
+    private final Optional<TemperatureProfile> temperature;
+    private final Optional<MudColumn> mudColumn;
+    private final Optional<Gas> gas;
+    private final Optional<ToleranceSolver> solver;
+    private final Optional<DrilledHole.Fixed> fixed;
+    private final boolean underbalanced;
+
+    private Model(SectionInput input, Estimates estimates) {
+        this.input = input;
+        this.plan = input.plan();
+        this.options = input.options();
+        double margin = plan.criteria()
+                .map(Criteria::strengthMargin)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        StrengthNodes.Answer answer = StrengthNodes.of(input, estimates, margin);
+        this.strength = answer.nodes();
+        this.strengthMissing = answer.missing();
+        this.pore = input.earth()
+                .porePressure()
+                .map(estimates == Estimates.HIGH_PORE_LOW_STRENGTH ? Range::highOrLikely : Range::likely);
+        this.temperature = options.gasModel().needsTemperature()
+                ? input.earth().temperature()
+                : Optional.of(TemperatureProfile.isothermal(300));
+        this.gas = options.gasModel().gas(plan.gas());
+        this.mudColumn = mudColumn(input);
+        this.solver = gas.isPresent() && temperature.isPresent() && mudColumn.isPresent()
+                ? Optional.of(new ToleranceSolver(
+                        gas.get(),
+                        temperature.get(),
+                        mudColumn.get(),
+                        options,
+                        circulation(input),
+                        ToleranceSolver.DEFAULT_SAMPLES))
+                : Optional.empty();
+        this.fixed = strength.isPresent() && mudColumn.isPresent() && temperature.isPresent()
+                ? plan.string().map(this::fixed)
+                : Optional.empty();
+        this.underbalanced = new WindowCheck(input).underbalanced();
+    }
+
+    static Model of(SectionInput input, Estimates estimates) {
+        return new Model(input, estimates);
+    }
+
+    /** Column of the section's mud, where mud and what its model needs are known. */
+    static Optional<MudColumn> mudColumn(SectionInput input) {
+        Optional<Mud> mud = input.plan().mud();
+        if (input.options().mudDensity() == MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE
+                && mud.isPresent()
+                && mud.get().expansion().isPresent()) {
+            return input.earth().temperature().map(t -> MudColumn.expanding(mud.get(), t));
+        }
+        return mud.map(MudColumn::constant);
+    }
+
+    private DrilledHole.Fixed fixed(DrillString string) {
+        double[] kinks = Arrays.stream(temperature.orElseThrow().depths())
+                .flatMap(z -> DoubleStream.of(input.path().measuredDepthsAt(z, plan.topDepth(), plan.bottomDepth())))
+                .toArray();
+        return new DrilledHole.Fixed(
+                input.path(),
+                input.casing(),
+                plan.hole(),
+                string,
+                input.datum().stackDepth(),
+                strength.orElseThrow(),
+                kinks,
+                mudColumn.orElseThrow());
+    }
+
+    /** Friction of the choke line counts where it is long, that is with the stack on the seabed. */
+    private static ToleranceSolver.Circulation circulation(SectionInput input) {
+        SectionPlan plan = input.plan();
+        double overbalance = plan.circulatingOverbalance().orElse(0)
+                + plan.chokeHandlingAllowance().orElse(0);
+        return new ToleranceSolver.Circulation(
+                overbalance, chokeLineFriction(input), input.datum().stackDepth());
+    }
+
+    /** The greatest of the measured losses: the crew may choose any of the measured rates. */
+    static OptionalDouble chokeLineFriction(SectionInput input) {
+        OptionalDouble measured = input.plan().slowCirculations().stream()
+                .map(s -> s.chokeLineFriction())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .max();
+        return measured.isPresent() || input.datum().stackAtSeabed() ? measured : OptionalDouble.of(0);
+    }
+
+    Optional<StrengthNodes> strength() {
+        return strength;
+    }
+
+    Optional<MudColumn> mudColumn() {
+        return mudColumn;
+    }
+
+    Optional<Gas> gas() {
+        return gas;
+    }
+
+    Optional<PressureProfile> pore() {
+        return pore;
+    }
+
+    /** Depths whose strength is not known, in plain words; empty where all is. */
+    String unknownStrength() {
+        return strength.map(StrengthNodes::unknown).orElse("");
+    }
+
+    /**
+     * Checks that the case holds what a scenario needs.
+     *
+     * @throws Missing naming the first field that is lacking
+     */
+    void needs(Scenario scenario) {
+        if (plan.mud().isEmpty()) {
+            throw new Missing("the section has no mud", "section: mud");
+        }
+        if (plan.string().isEmpty()) {
+            throw new Missing("the section has no drill string", "section: string");
+        }
+        if (gas.isEmpty()) {
+            throw new Missing("the gas of the influx is not known", "section: gas");
+        }
+        if (temperature.isEmpty()) {
+            throw new Missing("the temperature of the well is not known", "earth: temperature");
+        }
+        if (strength.isEmpty()) {
+            throw new Missing("no strength basis", strengthMissing);
+        }
+        if (scenario == Scenario.DRILLED) {
+            DrilledPressure basis = options.drilledPressure();
+            if (basis.needsIntensity() && intensity().isEmpty()) {
+                throw new Missing("no kick intensity is set", "criteria: kick intensity");
+            }
+            if (basis.needsPorePressure() && pore.isEmpty()) {
+                throw new Missing("the pore pressure is not known", "earth: pore pressure");
+            }
+        }
+        if (underbalanced) {
+            throw new Missing("underbalanced: the mud is lighter than the likely pore pressure", "");
+        }
+    }
+
+    private OptionalDouble intensity() {
+        return plan.criteria().map(Criteria::kickIntensity).orElse(OptionalDouble.empty());
+    }
+
+    Kick kick(Scenario scenario, double measuredDepth) {
+        double z = input.path().verticalDepth(measuredDepth);
+        double mud = mudColumn.orElseThrow().hydrostatic(z);
+        if (scenario == Scenario.SWABBED) {
+            return new Kick(scenario, measuredDepth, z, mud, mud, PressureBasis.MUD_PRESSURE);
+        }
+        double added = intensity().orElse(0) * Physics.GRAVITY * z;
+        DrilledPressure basis = options.drilledPressure();
+        double fromPore = basis.needsPorePressure() ? pore.orElseThrow().highestAt(z) : 0;
+        return switch (basis) {
+            case INTENSITY_ONLY ->
+                new Kick(scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
+            case PORE_PRESSURE_ONLY -> new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE);
+            case INTENSITY_ABOVE_PORE_PRESSURE ->
+                new Kick(scenario, measuredDepth, z, fromPore + added, mud, PressureBasis.PORE_PRESSURE_PLUS_INTENSITY);
+            case GREATER_OF_INTENSITY_AND_PORE_PRESSURE ->
+                fromPore > mud + added
+                        ? new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE)
+                        : new Kick(scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
+        };
+    }
+
+    Kick kickOfIntensity(double measuredDepth, double intensity) {
+        double z = input.path().verticalDepth(measuredDepth);
+        double mud = mudColumn.orElseThrow().hydrostatic(z);
+        return new Kick(
+                Scenario.DRILLED,
+                measuredDepth,
+                z,
+                mud + intensity * Physics.GRAVITY * z,
+                mud,
+                PressureBasis.MUD_PLUS_INTENSITY);
+    }
+
+    /** The section drilled to a depth with the bit on bottom. */
+    DrilledHole hole(double measuredDepth) {
+        return DrilledHole.of(fixed.orElseThrow(), measuredDepth, measuredDepth);
+    }
+
+    private Optional<DrilledHole> offBottom(double measuredDepth) {
+        double bit = measuredDepth - plan.bitOffBottom();
+        return plan.bitOffBottom() > 0 && !plan.string().orElseThrow().isNone()
+                ? Optional.of(DrilledHole.of(fixed.orElseThrow(), measuredDepth, Math.max(bit, 0)))
+                : Optional.empty();
+    }
+
+    Tolerance tolerance(Kick kick, DrilledHole hole) {
+        return solver.orElseThrow().solve(hole, offBottom(hole.measuredDepth()), kick);
+    }
+
+    InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {
+        return MarginSolver.solve(solver.orElseThrow(), hole, kick, volume, basis);
+    }
+
+    HandCalculation hand(Kick kick, DrilledHole hole, Tolerance.Finite full) {
+        double t = temperature.orElseThrow().at(kick.verticalDepth());
+        return HandWorking.of(
+                hole,
+                kick,
+                full,
+                plan.mud().orElseThrow().density(),
+                gas.orElseThrow().columnDensity(kick.formationPressure(), t),
+                solver.orElseThrow().circulatingPressure(kick));
+    }
+
+    /** Intensity at which the mud line just touches the limit; negative where even the mud is too heavy. */
+    double zeroGainIntensity(DrilledHole hole) {
+        double mud = mudColumn.orElseThrow().hydrostatic(hole.verticalDepth());
+        double overbalance = solver.orElseThrow().overbalance();
+        return (hole.limit().atBottom() - overbalance - mud) / (Physics.GRAVITY * hole.verticalDepth());
+    }
+
+    IntensityLimit largestIntensity(DrilledHole hole, double measuredDepth, double volume) {
+        double low = 0;
+        if (!holds(hole, measuredDepth, low, volume)) {
+            return new IntensityLimit.NeverHeld(volume);
+        }
+        double high = zeroGainIntensity(hole);
+        while (high - low > INTENSITY_TOLERANCE) {
+            double middle = 0.5 * (low + high);
+            if (holds(hole, measuredDepth, middle, volume)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        Tolerance beyond = tolerance(kickOfIntensity(measuredDepth, high), hole);
+        WeakPoint weak = beyond instanceof Tolerance.Finite finite
+                ? finite.weakPoint()
+                : hole.limit().weakPoint(hole.limit().segments() - 1, measuredDepth);
+        return new IntensityLimit.Largest(volume, low, weak);
+    }
+
+    private boolean holds(DrilledHole hole, double measuredDepth, double intensity, double volume) {
+        Tolerance tolerance = tolerance(kickOfIntensity(measuredDepth, intensity), hole);
+        if (tolerance instanceof Tolerance.NotAssessed not) {
+            throw new Missing(not.reason(), not.missing());
+        }
+        return tolerance instanceof Tolerance.Unlimited
+                || tolerance instanceof Tolerance.Finite finite && finite.volume() >= volume;
+    }
+}

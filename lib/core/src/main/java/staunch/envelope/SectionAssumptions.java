@@ -1,0 +1,66 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import staunch.fluid.Gas;
+import staunch.units.Physics;
+
+/** Lists the choices and defaults a section's results rest on. */
+final class SectionAssumptions {
+    private static final String BY_METHOD = "method option";
+
+    private SectionAssumptions() {}
+
+    static List<Assumption> of(SectionInput input, Model model) {
+        MethodOptions options = input.options();
+        SectionPlan plan = input.plan();
+        List<Assumption> list = new ArrayList<>();
+        list.add(new Assumption("kick tolerance", options.definition().title(), BY_METHOD));
+        list.add(new Assumption(
+                "volume", "geometric annulus volume the influx fills on bottom at shut-in", "definition"));
+        list.add(new Assumption(
+                "drilled kick",
+                "formation pressure is the " + options.drilledPressure().title(),
+                BY_METHOD));
+        list.add(new Assumption(
+                "swabbed kick",
+                "formation pressure equals the static mud pressure; bit on bottom after stripping",
+                "definition"));
+        list.add(new Assumption("weak point", options.weakPoint().title(), BY_METHOD));
+        list.add(new Assumption("estimates", options.estimates().title(), BY_METHOD));
+        list.add(new Assumption(
+                "gas",
+                model.gas().map(Gas::description).orElse(options.gasModel().title()),
+                BY_METHOD));
+        list.add(new Assumption("influx", "single continuous bubble", "default"));
+        list.add(new Assumption("circulation", options.method().title(), BY_METHOD));
+        list.add(new Assumption("mud density", options.mudDensity().title(), BY_METHOD));
+        list.add(new Assumption(
+                "hydrostatics",
+                "exact, g = " + Physics.GRAVITY + " m/s²; equivalent densities from the "
+                        + input.datum().name(),
+                "default"));
+        list.add(new Assumption("annular friction", "neglected", "default"));
+        if (input.datum().stackAtSeabed()) {
+            list.add(new Assumption(
+                    "choke-line friction",
+                    Model.chokeLineFriction(input).isPresent()
+                            ? "the greatest measured loss of the section's slow circulating rates"
+                            : "neither measured nor computed",
+                    "case"));
+            list.add(new Assumption(
+                    "sea outside wellhead and BOP",
+                    options.seawaterCredit() ? "counts as back-up" : "does not count as back-up",
+                    BY_METHOD));
+        }
+        list.add(new Assumption(
+                "casing back-up",
+                "the lower of low pore pressure and mix-water column; none where either is not known",
+                "default"));
+        Optional<Criteria> criteria = plan.criteria();
+        criteria.ifPresent(c -> list.add(new Assumption(
+                "criteria", c.name() + ", owner " + c.owner(), c.source().text())));
+        return list;
+    }
+}

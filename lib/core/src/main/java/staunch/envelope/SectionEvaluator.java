@@ -1,0 +1,345 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.function.LongConsumer;
+import staunch.envelope.Kick.Scenario;
+import staunch.envelope.MethodOptions.Estimates;
+import staunch.units.Fault;
+import staunch.units.Warning;
+
+/**
+ * Evaluates one hole section: tolerance of the drilled and the swabbed kick at section TD and along the section, the
+ * curves around them, MAASP, margins and verdicts. What the case lacks makes the result that needs it "not assessed", with
+ * the field named; it is never guessed.
+ */
+public final class SectionEvaluator {
+    private static final int INTENSITY_POINTS = 31;
+    private static final double SAME_INTENSITY = 1e-6;
+
+    private final SectionInput input;
+    private final SectionPlan plan;
+    private final MethodOptions options;
+    private final double shoe;
+    private final double bottom;
+    private final double bottomVertical;
+
+    private SectionEvaluator(SectionInput input) {
+        this.input = input;
+        this.plan = input.plan();
+        this.options = input.options();
+        this.shoe = plan.topDepth();
+        this.bottom = plan.bottomDepth();
+        this.bottomVertical = input.path().verticalDepth(bottom);
+    }
+
+    /**
+     * Evaluates a section.
+     *
+     * @param input what is known
+     * @param progress told the number of depths finished, of {@link #depths}
+     * @throws Fault where the input contradicts itself; what is merely missing is reported in the result
+     */
+    public static SectionEnvelope evaluate(SectionInput input, LongConsumer progress) {
+        return new SectionEvaluator(input).evaluate(progress);
+    }
+
+    /** Number of depths at which the tolerance along a section is computed. */
+    public static int depths(SectionInput input) {
+        double length = input.plan().bottomDepth() - input.plan().topDepth();
+        return (int) Math.max(
+                input.options().depthCount(), Math.ceil(length / input.options().depthStep()));
+    }
+
+    private SectionEnvelope evaluate(LongConsumer progress) {
+        List<Warning> warnings = new ArrayList<>();
+        PressureWindow window = new WindowCheck(input).check(warnings);
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            return notShutIn(window, warnings);
+        }
+        Model deciding = Model.of(input, options.estimates());
+        Model likely = options.estimates() == Estimates.LIKELY ? deciding : Model.of(input, Estimates.LIKELY);
+        KickResult drilled = result(Scenario.DRILLED, deciding, likely);
+        KickResult swabbed = result(Scenario.SWABBED, deciding, likely);
+        MaaspCalculator maasps = new MaaspCalculator(input, deciding.strength(), deciding.mudColumn());
+        Optional<Maasp> maasp = maasps.atSectionMud();
+        List<Maasp> maaspAgainstMud = maasps.againstMud();
+        List<InfluxMargin> margins = margins(deciding, drilled, swabbed);
+        List<DepthPoint> along = alongSection(deciding, maasps, progress);
+        new SectionWarnings(input, deciding).addTo(warnings);
+        return new SectionEnvelope(
+                plan,
+                input.path().verticalDepth(shoe),
+                bottomVertical,
+                combined(drilled.verdict(), swabbed.verdict(), window.verdict()),
+                drilled,
+                swabbed,
+                window,
+                along,
+                volumeAgainstIntensity(deciding),
+                largestIntensity(deciding, drilled.required()),
+                zeroGainMargin(deciding),
+                maasp,
+                maaspAgainstMud,
+                margins,
+                SectionAssumptions.of(input, deciding),
+                warnings);
+    }
+
+    private SectionEnvelope notShutIn(PressureWindow window, List<Warning> warnings) {
+        Tolerance none = new Tolerance.NotShutIn(plan.drilling());
+        Verdict verdict = new Verdict(
+                Verdict.Outcome.NOT_SHUT_IN, "not shut in: " + plan.drilling().title(), "");
+        KickResult drilled = new KickResult(
+                Scenario.DRILLED, Optional.empty(), none, none, OptionalDouble.empty(), verdict, Optional.empty());
+        KickResult swabbed = new KickResult(
+                Scenario.SWABBED, Optional.empty(), none, none, OptionalDouble.empty(), verdict, Optional.empty());
+        IntensityLimit noLimit = new IntensityLimit.NotAssessed("the section is not shut in");
+        return new SectionEnvelope(
+                plan,
+                input.path().verticalDepth(shoe),
+                bottomVertical,
+                verdict,
+                drilled,
+                swabbed,
+                window,
+                List.of(),
+                List.of(),
+                noLimit,
+                noLimit,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of(),
+                warnings);
+    }
+
+    private KickResult result(Scenario scenario, Model deciding, Model likely) {
+        OptionalDouble required = required(scenario);
+        Optional<Kick> kick = Optional.empty();
+        Tolerance tolerance;
+        Optional<HandCalculation> hand = Optional.empty();
+        try {
+            deciding.needs(scenario);
+            Kick asked = deciding.kick(scenario, bottom);
+            kick = Optional.of(asked);
+            DrilledHole hole = deciding.hole(bottom);
+            tolerance = deciding.tolerance(asked, hole);
+            if (tolerance instanceof Tolerance.Finite finite) {
+                hand = Optional.of(deciding.hand(asked, hole, finite));
+            }
+        } catch (Missing missing) {
+            tolerance = missing.asTolerance();
+        } catch (Fault fault) {
+            tolerance = new Tolerance.NotAssessed(fault.getMessage(), "");
+        }
+        return new KickResult(
+                scenario,
+                kick,
+                tolerance,
+                likely == deciding ? tolerance : tolerance(likely, scenario, bottom),
+                required,
+                verdict(tolerance, required, deciding),
+                hand);
+    }
+
+    private Tolerance tolerance(Model model, Scenario scenario, double depth) {
+        try {
+            model.needs(scenario);
+            return model.tolerance(model.kick(scenario, depth), model.hole(depth));
+        } catch (Missing missing) {
+            return missing.asTolerance();
+        } catch (Fault fault) {
+            return new Tolerance.NotAssessed(fault.getMessage(), "");
+        }
+    }
+
+    private OptionalDouble required(Scenario scenario) {
+        return plan.criteria()
+                .map(c -> scenario == Scenario.DRILLED ? c.drilledTolerance() : c.swabbedTolerance())
+                .orElse(OptionalDouble.empty());
+    }
+
+    private Verdict verdict(Tolerance tolerance, OptionalDouble required, Model model) {
+        if (tolerance instanceof Tolerance.NotAssessed not) {
+            String missing = not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")";
+            return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "");
+        }
+        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    "fails on intensity alone",
+                    fails.weakPoint().name());
+        }
+        if (required.isEmpty()) {
+            return new Verdict(
+                    Verdict.Outcome.NOT_ASSESSED,
+                    "not assessed: the case sets no required volume",
+                    governing(tolerance));
+        }
+        boolean holds = tolerance instanceof Tolerance.Unlimited
+                || ((Tolerance.Finite) tolerance).volume() >= required.getAsDouble();
+        if (!holds) {
+            return new Verdict(Verdict.Outcome.FAILS, "fails (formation only)", governing(tolerance));
+        }
+        String unknown = model.unknownStrength();
+        if (!unknown.isEmpty()) {
+            String where = unknown.equals("open hole") ? "holds at the shoe" : "holds where the strength is known";
+            return new Verdict(
+                    Verdict.Outcome.NOT_ASSESSED, where + "; " + unknown + " not assessed", governing(tolerance));
+        }
+        return new Verdict(Verdict.Outcome.HOLDS, "holds (formation only)", governing(tolerance));
+    }
+
+    private static String governing(Tolerance tolerance) {
+        if (tolerance instanceof Tolerance.Finite finite) {
+            return finite.weakPoint().name() + ", " + finite.stage().moment().title();
+        }
+        return tolerance instanceof Tolerance.Unlimited ? "no limit in the open hole" : "";
+    }
+
+    /** The worst of the checks: fails before not assessed before holds. */
+    private static Verdict combined(Verdict drilled, Verdict swabbed, Verdict window) {
+        Verdict worst = drilled;
+        String what = "drilled kick";
+        if (swabbed.outcome().ordinal() < worst.outcome().ordinal()) {
+            worst = swabbed;
+            what = "swabbed kick";
+        }
+        if (window.outcome().ordinal() < worst.outcome().ordinal()) {
+            worst = window;
+            what = "pressure window";
+        }
+        if (worst.outcome() == Verdict.Outcome.HOLDS) {
+            return new Verdict(Verdict.Outcome.HOLDS, worst.statement(), worst.governing());
+        }
+        return new Verdict(worst.outcome(), what + ": " + worst.statement(), worst.governing());
+    }
+
+    private List<DepthPoint> alongSection(Model model, MaaspCalculator maasps, LongConsumer progress) {
+        int n = depths(input);
+        List<DepthPoint> points = new ArrayList<>(n);
+        for (int i = 1; i <= n; i++) {
+            double depth = i == n ? bottom : shoe + (bottom - shoe) * i / n;
+            points.add(new DepthPoint(
+                    depth,
+                    input.path().verticalDepth(depth),
+                    tolerance(model, Scenario.DRILLED, depth),
+                    tolerance(model, Scenario.SWABBED, depth),
+                    maasps.formation(depth),
+                    shoeMargin(model, depth)));
+            progress.accept(i);
+        }
+        return points;
+    }
+
+    private OptionalDouble shoeMargin(Model model, double depth) {
+        Optional<Volume> volume = volume(Scenario.DRILLED);
+        if (volume.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        try {
+            model.needs(Scenario.DRILLED);
+            Kick kick = model.kick(Scenario.DRILLED, depth);
+            InfluxMargin margin = model.margin(
+                    kick, model.hole(depth), volume.get().value(), volume.get().basis());
+            return OptionalDouble.of(margin.leastAtShoe());
+        } catch (Missing | Fault notAssessed) {
+            // The tolerance of the same depth carries the reason.
+            return OptionalDouble.empty();
+        }
+    }
+
+    private record Volume(double value, String basis) {}
+
+    private Optional<Volume> volume(Scenario scenario) {
+        OptionalDouble required = required(scenario);
+        if (required.isPresent() && required.getAsDouble() > 0) {
+            return Optional.of(new Volume(required.getAsDouble(), "required tolerance"));
+        }
+        return plan.detectableGain().isPresent() && plan.detectableGain().getAsDouble() > 0
+                ? Optional.of(new Volume(plan.detectableGain().getAsDouble(), "detectable gain"))
+                : Optional.empty();
+    }
+
+    private List<InfluxMargin> margins(Model model, KickResult drilled, KickResult swabbed) {
+        List<InfluxMargin> margins = new ArrayList<>();
+        for (KickResult result : List.of(drilled, swabbed)) {
+            Optional<Volume> volume = volume(result.scenario());
+            if (volume.isEmpty() || result.kick().isEmpty() || result.tolerance() instanceof Tolerance.NotAssessed) {
+                continue;
+            }
+            try {
+                margins.add(model.margin(
+                        result.kick().get(),
+                        model.hole(bottom),
+                        volume.get().value(),
+                        volume.get().basis()));
+            } catch (Fault larger) {
+                // An influx larger than the annulus has no displacement; the tolerance says how much fits.
+                continue;
+            }
+        }
+        return margins;
+    }
+
+    private List<IntensityPoint> volumeAgainstIntensity(Model model) {
+        try {
+            model.needs(Scenario.SWABBED);
+            DrilledHole hole = model.hole(bottom);
+            double zeroGain = model.zeroGainIntensity(hole);
+            double asked = plan.criteria()
+                    .map(Criteria::kickIntensity)
+                    .orElse(OptionalDouble.empty())
+                    .orElse(0);
+            TreeSet<Double> intensities = new TreeSet<>(List.of(0.0, asked));
+            double highest = Math.max(zeroGain, asked);
+            for (int i = 1; i < INTENSITY_POINTS; i++) {
+                double intensity = highest * i / (INTENSITY_POINTS - 1);
+                if (Math.abs(intensity - asked) > SAME_INTENSITY) {
+                    intensities.add(intensity);
+                }
+            }
+            List<IntensityPoint> points = new ArrayList<>();
+            for (double intensity : intensities) {
+                points.add(
+                        new IntensityPoint(intensity, model.tolerance(model.kickOfIntensity(bottom, intensity), hole)));
+            }
+            return points;
+        } catch (Missing | Fault notAssessed) {
+            // The tolerance at section TD carries the reason.
+            return List.of();
+        }
+    }
+
+    private IntensityLimit largestIntensity(Model model, OptionalDouble required) {
+        if (required.isEmpty()) {
+            return new IntensityLimit.NotAssessed("the case sets no required volume");
+        }
+        try {
+            model.needs(Scenario.SWABBED);
+            return model.largestIntensity(model.hole(bottom), bottom, required.getAsDouble());
+        } catch (Missing missing) {
+            return new IntensityLimit.NotAssessed(missing.getMessage());
+        } catch (Fault fault) {
+            return new IntensityLimit.NotAssessed(fault.getMessage());
+        }
+    }
+
+    private IntensityLimit zeroGainMargin(Model model) {
+        try {
+            model.needs(Scenario.SWABBED);
+            DrilledHole hole = model.hole(bottom);
+            FormationLimit limit = hole.limit();
+            return new IntensityLimit.Largest(
+                    0, model.zeroGainIntensity(hole), limit.weakPoint(limit.segments() - 1, bottom));
+        } catch (Missing missing) {
+            return new IntensityLimit.NotAssessed(missing.getMessage());
+        } catch (Fault fault) {
+            return new IntensityLimit.NotAssessed(fault.getMessage());
+        }
+    }
+}

@@ -1,0 +1,231 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import staunch.earth.ExposedStrength;
+import staunch.earth.Gap;
+import staunch.earth.OpenHole;
+import staunch.envelope.MethodOptions.Estimates;
+
+/**
+ * Formation limit over the open hole as nodes downwards: limit on both sides of each node and at the node itself, linear
+ * in vertical depth between nodes. Strength less margin, Pa absolute. Where nothing is known the limit never governs, and
+ * {@link #unknown()} says which depths these are.
+ */
+final class StrengthNodes {
+    private static final double NEVER_GOVERNS = 1e12;
+    private static final double SAME_DEPTH = 1e-6;
+
+    private final double[] measured;
+    private final double[] vertical;
+    private final double[] above;
+    private final double[] at;
+    private final double[] below;
+    private final String[] name;
+    private final String[] basis;
+    private final String[] basisBelow;
+    private final double margin;
+    private final String unknown;
+
+    private StrengthNodes(int n, double margin, String unknown) {
+        this.measured = new double[n];
+        this.vertical = new double[n];
+        this.above = new double[n];
+        this.at = new double[n];
+        this.below = new double[n];
+        this.name = new String[n];
+        this.basis = new String[n];
+        this.basisBelow = new String[n];
+        this.margin = margin;
+        this.unknown = unknown;
+    }
+
+    /**
+     * @param nodes where anything is known of the strength
+     * @param missing field of the case that would mend it where nothing is
+     */
+    record Answer(Optional<StrengthNodes> nodes, String missing) {}
+
+    static Answer of(SectionInput input, Estimates estimates, double margin) {
+        SectionPlan plan = input.plan();
+        String shoeName = input.casing().isEmpty()
+                ? "top of the open hole"
+                : "shoe of " + input.casing().get(input.casing().size() - 1).name();
+        OpenHole hole = new OpenHole(shoeName, plan.topDepth(), plan.bottomDepth(), margin);
+        ExposedStrength exposed = ExposedStrength.of(
+                input.earth(),
+                input.path(),
+                hole,
+                estimates == Estimates.LIKELY ? ExposedStrength.Estimate.LIKELY : ExposedStrength.Estimate.LOW);
+        boolean shoeOnly = input.options().weakPoint() == MethodOptions.WeakPointChoice.SHOE_ONLY;
+        if (exposed.unknown() || shoeOnly && exposed.shoe().isEmpty()) {
+            return new Answer(Optional.empty(), "earth: strength or a strength test at the shoe");
+        }
+        List<Gap> gaps = new ArrayList<>(exposed.gaps());
+        List<ExposedStrength.Node> nodes = exposed.nodes();
+        String unknown = "";
+        if (shoeOnly) {
+            nodes = List.of(exposed.shoe().get());
+            gaps = List.of(new Gap(
+                    plan.topDepth(),
+                    plan.bottomDepth(),
+                    input.path().verticalDepth(plan.topDepth()),
+                    input.path().verticalDepth(plan.bottomDepth())));
+            unknown = "open hole";
+        } else if (!gaps.isEmpty()) {
+            boolean onlyShoe = nodes.stream()
+                    .allMatch(n -> n.verticalDepth() <= input.path().verticalDepth(plan.topDepth()) + 30);
+            unknown = onlyShoe && exposed.shoe().isPresent() ? "open hole" : "part of the open hole";
+        }
+        return new Answer(Optional.of(of(input, nodes, gaps, margin, unknown)), "");
+    }
+
+    private static StrengthNodes of(
+            SectionInput input, List<ExposedStrength.Node> nodes, List<Gap> gaps, double margin, String unknown) {
+        TreeSet<Double> depths =
+                new TreeSet<>(List.of(input.plan().topDepth(), input.plan().bottomDepth()));
+        nodes.forEach(n -> depths.add(n.measuredDepth()));
+        gaps.forEach(g -> depths.addAll(List.of(g.from(), g.to())));
+        double[] md = distinct(depths);
+        StrengthNodes made = new StrengthNodes(md.length, margin, unknown);
+        for (int i = 0; i < md.length; i++) {
+            double depth = md[i];
+            made.measured[i] = depth;
+            made.vertical[i] = input.path().verticalDepth(depth);
+            List<ExposedStrength.Node> here = nodes.stream()
+                    .filter(n -> Math.abs(n.measuredDepth() - depth) <= SAME_DEPTH)
+                    .toList();
+            boolean gapAbove =
+                    gaps.stream().anyMatch(g -> g.from() < depth - SAME_DEPTH && g.to() >= depth - SAME_DEPTH);
+            boolean gapBelow =
+                    gaps.stream().anyMatch(g -> g.from() <= depth + SAME_DEPTH && g.to() > depth + SAME_DEPTH);
+            ExposedStrength.Node first = here.isEmpty() ? null : here.get(0);
+            ExposedStrength.Node last = here.isEmpty() ? null : here.get(here.size() - 1);
+            made.above[i] = first == null || gapAbove ? NEVER_GOVERNS : first.limit();
+            made.below[i] = last == null || gapBelow ? NEVER_GOVERNS : last.limit();
+            ExposedStrength.Node lowest = first;
+            for (ExposedStrength.Node node : here) {
+                lowest = node.limit() < lowest.limit() ? node : lowest;
+            }
+            made.at[i] = lowest == null ? NEVER_GOVERNS : lowest.limit();
+            made.name[i] = lowest == null ? "open hole" : lowest.name();
+            made.basis[i] = lowest == null ? "" : lowest.basis();
+            made.basisBelow[i] = last == null ? "" : last.basis();
+        }
+        return made;
+    }
+
+    private static double[] distinct(TreeSet<Double> depths) {
+        double[] kept = new double[depths.size()];
+        int n = 0;
+        for (double d : depths) {
+            if (n == 0 || d - kept[n - 1] > SAME_DEPTH) {
+                kept[n++] = d;
+            }
+        }
+        return Arrays.copyOf(kept, n);
+    }
+
+    double top() {
+        return measured[0];
+    }
+
+    int count() {
+        return measured.length;
+    }
+
+    double measuredDepth(int node) {
+        return measured[node];
+    }
+
+    double verticalDepth(int node) {
+        return vertical[node];
+    }
+
+    /** Lowest limit at a node; whether it is known says {@link #known}. */
+    double limit(int node) {
+        return at[node];
+    }
+
+    boolean known(int node) {
+        return at[node] < NEVER_GOVERNS;
+    }
+
+    boolean knownAt(double depth, double z) {
+        return limitAt(depth, z) < 0.5 * NEVER_GOVERNS;
+    }
+
+    double[] measuredDepths() {
+        return measured;
+    }
+
+    double margin() {
+        return margin;
+    }
+
+    /** Depths of which nothing is known, in plain words; empty where all is. */
+    String unknown() {
+        return unknown;
+    }
+
+    /** Limit just above a measured depth. */
+    double limitAbove(double depth, double z) {
+        int i = node(depth);
+        return i >= 0 ? above[i] : between(-i - 2, z);
+    }
+
+    /** Limit just below a measured depth. */
+    double limitBelow(double depth, double z) {
+        int i = node(depth);
+        return i >= 0 ? below[i] : between(-i - 2, z);
+    }
+
+    /** Lowest limit at a measured depth, both sides and a test of that very depth counted. */
+    double limitAt(double depth, double z) {
+        int i = node(depth);
+        return i >= 0 ? Math.min(at[i], Math.min(above[i], below[i])) : between(-i - 2, z);
+    }
+
+    private int node(double depth) {
+        int i = Arrays.binarySearch(measured, depth);
+        if (i >= 0) {
+            return i;
+        }
+        int after = -i - 1;
+        if (after < measured.length && measured[after] - depth < SAME_DEPTH) {
+            return after;
+        }
+        if (after > 0 && depth - measured[after - 1] < SAME_DEPTH) {
+            return after - 1;
+        }
+        return i;
+    }
+
+    private double between(int i, double z) {
+        if (below[i] == NEVER_GOVERNS || above[i + 1] == NEVER_GOVERNS) {
+            return NEVER_GOVERNS;
+        }
+        double span = vertical[i + 1] - vertical[i];
+        double share = Math.abs(span) < 1e-9 ? 0.5 : (z - vertical[i]) / span;
+        return below[i] + share * (above[i + 1] - below[i]);
+    }
+
+    WeakPoint weakPoint(double measuredDepth, double verticalDepth, double limit) {
+        int i = node(measuredDepth);
+        if (i >= 0) {
+            return new WeakPoint(name[i], measuredDepth, verticalDepth, limit + margin, limit, basis[i]);
+        }
+        int piece = -i - 2;
+        boolean inside = name[piece].equals(name[piece + 1]);
+        return new WeakPoint(
+                inside ? name[piece] : "open hole",
+                measuredDepth,
+                verticalDepth,
+                limit + margin,
+                limit,
+                basisBelow[piece]);
+    }
+}

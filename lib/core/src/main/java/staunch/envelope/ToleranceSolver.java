@@ -1,0 +1,231 @@
+package staunch.envelope;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.control.CirculationMethod;
+import staunch.earth.TemperatureProfile;
+import staunch.fluid.Gas;
+import staunch.influx.GasColumn;
+import staunch.influx.LowerEnd;
+import staunch.influx.MudColumn;
+import staunch.units.Physics;
+import staunch.units.RangeFault;
+
+/** Kick tolerance of a drilled hole for one kick. A workspace for one thread. */
+final class ToleranceSolver {
+    /** Intervals the open hole is cut into while looking for the worst position, besides every break. */
+    static final int DEFAULT_SAMPLES = 10;
+
+    private static final double SAME_DEPTH = 0.01;
+
+    private final GasColumn column;
+    private final MudColumn mud;
+    private final MethodOptions options;
+    private final Circulation circulation;
+    private final int samples;
+
+    /**
+     * What circulating adds.
+     *
+     * @param overbalance above the greater of kick-zone and string pressure, choke-handling allowance included
+     * @param chokeLineFriction where the choke line is long; empty where it is needed and not known
+     * @param stackDepth vertical depth of the stack
+     */
+    record Circulation(double overbalance, OptionalDouble chokeLineFriction, double stackDepth) {}
+
+    ToleranceSolver(
+            Gas gas,
+            TemperatureProfile temperature,
+            MudColumn mud,
+            MethodOptions options,
+            Circulation circulation,
+            int samples) {
+        this.column = new GasColumn(gas, temperature);
+        this.mud = mud;
+        this.options = options;
+        this.circulation = circulation;
+        this.samples = samples;
+    }
+
+    double overbalance() {
+        return circulation.overbalance();
+    }
+
+    GasColumn column() {
+        return column;
+    }
+
+    MudColumn mud() {
+        return mud;
+    }
+
+    double circulatingPressure(Kick kick) {
+        return Math.max(kick.formationPressure(), kick.mudPressure()) + circulation.overbalance();
+    }
+
+    LowerEnd mudLine(DrilledHole hole, Kick kick) {
+        double pressure = circulatingPressure(kick);
+        return options.method() == CirculationMethod.WAIT_AND_WEIGHT
+                ? MudLine.killMudFollowing(hole, mud, pressure, kick.formationPressure())
+                : MudLine.originalMud(hole, mud, pressure);
+    }
+
+    /**
+     * Tolerance of the hole.
+     *
+     * @param hole with the bit on bottom
+     * @param offBottom the same hole with the bit where it was at shut-in, where that was off bottom
+     */
+    Tolerance solve(DrilledHole hole, Optional<DrilledHole> offBottom, Kick kick) {
+        try {
+            return solveInRange(hole, offBottom, kick);
+        } catch (RangeFault fault) {
+            return new Tolerance.NotAssessed(fault.getMessage(), "");
+        }
+    }
+
+    private Tolerance solveInRange(DrilledHole hole, Optional<DrilledHole> offBottom, Kick kick) {
+        double shutIn = kick.formationPressure();
+        double circulating = circulatingPressure(kick);
+        FormationLimit limit = hole.limit();
+        double d = hole.measuredDepth();
+        double z = hole.verticalDepth();
+        boolean whole = options.definition() == MethodOptions.ToleranceDefinition.WHOLE_DISPLACEMENT;
+        if (whole && circulation.chokeLineFriction().isEmpty()) {
+            return new Tolerance.NotAssessed(
+                    "choke-line friction is neither measured nor computed, so the pressures while circulating are not known",
+                    "slow circulation: choke-line friction");
+        }
+
+        double most = limit.atBottom();
+        if (shutIn > most) {
+            return failed(hole, shutIn, Stage.Moment.SHUT_IN);
+        }
+        if (whole) {
+            double open = chokeFullyOpen(z);
+            double highest = Math.max(circulating, open);
+            if (highest > most) {
+                return failed(hole, highest, Stage.Moment.START_OF_CIRCULATION);
+            }
+        }
+
+        DrilledHole atShutIn = offBottom.orElse(hole);
+        if (options.definition() == MethodOptions.ToleranceDefinition.TOP_AT_WEAK_POINT) {
+            return topAtWeakPoint(hole, kick);
+        }
+        Displacement shut = new Displacement(atShutIn.grid(), atShutIn.limit(), column, samples);
+        double least = shut.massAtLowerEnd(d, z, shutIn);
+        Stage.Moment moment = offBottom.isPresent() ? Stage.Moment.SHUT_IN_BIT_OFF_BOTTOM : Stage.Moment.SHUT_IN;
+        Found found = least == Displacement.UNLIMITED ? null : new Found(shut, least, moment, shutIn, atShutIn);
+        Displacement rising = new Displacement(hole.grid(), limit, column, samples);
+        if (offBottom.isPresent()) {
+            found = better(found, rising, rising.massAtLowerEnd(d, z, shutIn), Stage.Moment.SHUT_IN, shutIn, hole);
+        }
+        if (whole) {
+            double start = rising.massAtLowerEnd(d, z, circulating);
+            found = better(found, rising, start, Stage.Moment.START_OF_CIRCULATION, circulating, hole);
+            double up = rising.leastMassWhileRising(mudLine(hole, kick));
+            found = better(found, rising, up, Stage.Moment.RISING, circulating, hole);
+        }
+        if (found == null) {
+            return new Tolerance.Unlimited(atShutIn.openHoleVolume());
+        }
+        return finite(found, atShutIn, d, z, shutIn);
+    }
+
+    private Tolerance finite(Found found, DrilledHole atShutIn, double d, double z, double shutIn) {
+        column.start(z, shutIn);
+        double held = atShutIn.grid().mass(column, atShutIn.grid().top(), d);
+        if (found.mass > held) {
+            return new Tolerance.Unlimited(atShutIn.openHoleVolume());
+        }
+        double top = atShutIn.grid().topOfMass(column, d, found.mass);
+        return new Tolerance.Finite(
+                atShutIn.grid().volume(top, d),
+                found.mass,
+                found.weakPoint,
+                new Stage(found.moment, found.top, found.bottom, found.bottomHolePressure));
+    }
+
+    /** Greatest pressure on bottom where the choke is fully open and mud stands from bottom to choke. */
+    private double chokeFullyOpen(double verticalDepth) {
+        double friction = circulation.chokeLineFriction().orElse(0);
+        return friction == 0 ? 0 : mud.pressure(0, Physics.ATMOSPHERE + friction, verticalDepth);
+    }
+
+    private Tolerance failed(DrilledHole hole, double pressure, Stage.Moment moment) {
+        FormationLimit limit = hole.limit();
+        int last = limit.segments() - 1;
+        double d = hole.measuredDepth();
+        return new Tolerance.FailsOnIntensity(
+                pressure - limit.atBottom(), limit.weakPoint(last, d), new Stage(moment, d, d, pressure));
+    }
+
+    private static Found better(
+            Found found,
+            Displacement displacement,
+            double mass,
+            Stage.Moment moment,
+            double pressure,
+            DrilledHole hole) {
+        if (mass == Displacement.UNLIMITED || (found != null && mass >= found.mass)) {
+            return found;
+        }
+        return new Found(displacement, mass, moment, pressure, hole);
+    }
+
+    /**
+     * Top of the gas at each weak point in turn, its geometric volume there brought back to bottom by Boyle's law with the
+     * pressure at the top: V = V_top p_top / p_f.
+     */
+    private Tolerance topAtWeakPoint(DrilledHole hole, Kick kick) {
+        FormationLimit limit = hole.limit();
+        Displacement rising = new Displacement(hole.grid(), limit, column, samples);
+        LowerEnd line = mudLine(hole, kick);
+        Tolerance.Finite least = null;
+        for (int s = 0; s < limit.segments(); s++) {
+            boolean sets = s == 0 || limit.own(s) || limit.own(s - 1);
+            if (!sets) {
+                continue;
+            }
+            double mass = rising.massAtTop(s, limit.top(s), line);
+            if (mass == Displacement.UNLIMITED) {
+                continue;
+            }
+            double atTop = hole.grid().volume(rising.foundTop(), rising.foundBottom());
+            double volume = atTop * limit.value(s, limit.topVertical(s)) / kick.formationPressure();
+            if (least == null || volume < least.volume()) {
+                least = new Tolerance.Finite(
+                        volume,
+                        mass,
+                        limit.weakPoint(s, limit.top(s)),
+                        new Stage(
+                                Stage.Moment.TOP_AT_WEAK_POINT,
+                                rising.foundTop(),
+                                rising.foundBottom(),
+                                circulatingPressure(kick)));
+            }
+        }
+        return least == null ? new Tolerance.Unlimited(hole.openHoleVolume()) : least;
+    }
+
+    /** The tightest state so far, copied out of the workspace. */
+    private static final class Found {
+        private final double mass;
+        private final double top;
+        private final double bottom;
+        private final WeakPoint weakPoint;
+        private final Stage.Moment moment;
+        private final double bottomHolePressure;
+
+        Found(Displacement state, double mass, Stage.Moment moment, double pressure, DrilledHole hole) {
+            this.mass = mass;
+            this.top = state.foundTop();
+            this.bottom = state.foundBottom();
+            this.weakPoint = hole.limit().weakPoint(state.foundSegment(), top);
+            boolean touches = moment == Stage.Moment.RISING && Math.abs(top - weakPoint.measuredDepth()) < SAME_DEPTH;
+            this.moment = touches ? Stage.Moment.TOP_AT_WEAK_POINT : moment;
+            this.bottomHolePressure = pressure;
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.envelope.MethodOptions.Estimates;
+import staunch.influx.MudColumn;
+import staunch.units.Physics;
+import staunch.units.Warning;
+
+/** Checks pore pressure plus trip margin ≤ mud ≤ strength less margin at every exposed depth. */
+final class WindowCheck {
+    private static final int DEPTHS = 60;
+
+    private final SectionInput input;
+    private final SectionPlan plan;
+    private final double tripMargin;
+    private final Optional<MudColumn> mud;
+    private final Optional<StrengthNodes> low;
+    private final Optional<StrengthNodes> likely;
+    private final Optional<PressureProfile> poreLikely;
+    private final Optional<PressureProfile> poreHigh;
+
+    WindowCheck(SectionInput input) {
+        this.input = input;
+        this.plan = input.plan();
+        double margin = plan.criteria()
+                .map(Criteria::strengthMargin)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        this.tripMargin = plan.criteria()
+                .map(Criteria::tripMargin)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
+        this.mud = Model.mudColumn(input);
+        Estimates deciding = input.options().estimates();
+        this.low = StrengthNodes.of(input, deciding, margin).nodes();
+        this.likely = StrengthNodes.of(input, Estimates.LIKELY, 0).nodes();
+        this.poreLikely = input.earth().porePressure().map(Range::likely);
+        this.poreHigh =
+                input.earth().porePressure().map(deciding == Estimates.LIKELY ? Range::likely : Range::highOrLikely);
+    }
+
+    List<PressureWindow.Point> points() {
+        TreeSet<Double> depths = new TreeSet<>();
+        for (int i = 0; i <= DEPTHS; i++) {
+            depths.add(plan.topDepth() + (plan.bottomDepth() - plan.topDepth()) * i / DEPTHS);
+        }
+        low.ifPresent(nodes -> addAll(depths, nodes.measuredDepths()));
+        poreLikely.ifPresent(p -> addVertical(depths, p));
+        poreHigh.ifPresent(p -> addVertical(depths, p));
+        List<PressureWindow.Point> points = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (double depth : depths) {
+            if (depth - last > 1e-6) {
+                points.add(point(depth));
+                last = depth;
+            }
+        }
+        return points;
+    }
+
+    private static void addAll(TreeSet<Double> depths, double[] more) {
+        for (double d : more) {
+            depths.add(d);
+        }
+    }
+
+    private void addVertical(TreeSet<Double> depths, PressureProfile profile) {
+        for (double z : profile.depths()) {
+            addAll(depths, input.path().measuredDepthsAt(z, plan.topDepth(), plan.bottomDepth()));
+        }
+    }
+
+    private PressureWindow.Point point(double depth) {
+        double z = input.path().verticalDepth(depth);
+        OptionalDouble limit = strengthAt(low, depth, z);
+        double margin = low.map(StrengthNodes::margin).orElse(0.0);
+        return new PressureWindow.Point(
+                depth,
+                z,
+                poreAt(poreLikely, z),
+                poreAt(poreHigh, z),
+                mud.isPresent() ? OptionalDouble.of(mud.get().hydrostatic(z)) : OptionalDouble.empty(),
+                strengthAt(likely, depth, z),
+                limit.isPresent() ? OptionalDouble.of(limit.getAsDouble() + margin) : limit,
+                limit);
+    }
+
+    private static OptionalDouble poreAt(Optional<PressureProfile> profile, double z) {
+        return profile.filter(p -> p.covers(z)).stream()
+                .mapToDouble(p -> p.highestAt(z))
+                .findFirst();
+    }
+
+    private static OptionalDouble strengthAt(Optional<StrengthNodes> nodes, double depth, double z) {
+        return nodes.filter(n -> n.knownAt(depth, z)).stream()
+                .mapToDouble(n -> n.limitAt(depth, z))
+                .findFirst();
+    }
+
+    /** Whether the mud is lighter than the likely pore pressure at any exposed depth. */
+    boolean underbalanced() {
+        return points().stream()
+                .anyMatch(p -> p.porePressureLikely().isPresent()
+                        && p.mudPressure().isPresent()
+                        && p.porePressureLikely().getAsDouble()
+                                > p.mudPressure().getAsDouble());
+    }
+
+    PressureWindow check(List<Warning> warnings) {
+        List<PressureWindow.Point> points = points();
+        return new PressureWindow(points, verdict(points, warnings));
+    }
+
+    private Verdict verdict(List<PressureWindow.Point> points, List<Warning> warnings) {
+        if (mud.isEmpty()) {
+            return notAssessed("the section has no mud (missing: section: mud)");
+        }
+        boolean heavy = false;
+        boolean light = false;
+        boolean likelyAbove = false;
+        boolean highAbove = false;
+        boolean allKnown = true;
+        for (PressureWindow.Point p : points) {
+            double mudPressure = p.mudPressure().orElseThrow();
+            allKnown &= p.limit().isPresent() && p.porePressureHigh().isPresent();
+            heavy |= p.limit().isPresent() && mudPressure > p.limit().getAsDouble();
+            if (p.porePressureHigh().isPresent()) {
+                double high = p.porePressureHigh().getAsDouble();
+                highAbove |= high > mudPressure;
+                light |= high + tripMargin * Physics.GRAVITY * p.verticalDepth() > mudPressure;
+            }
+            likelyAbove |=
+                    p.porePressureLikely().isPresent() && p.porePressureLikely().getAsDouble() > mudPressure;
+        }
+        if (highAbove) {
+            warnings.add(new Warning(
+                    "mud density",
+                    "the high estimate of pore pressure exceeds the static mud pressure at an exposed depth: the well may flow"
+                            + " with the pumps off."));
+        }
+        if (heavy) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    "mud pressure exceeds the formation strength less its margin",
+                    "formation strength");
+        }
+        if (likelyAbove) {
+            return notAssessed("underbalanced: the mud is lighter than the likely pore pressure");
+        }
+        if (light) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    tripMargin > 0
+                            ? "mud pressure is below pore pressure plus trip margin"
+                            : "mud pressure is below pore pressure",
+                    "pore pressure");
+        }
+        if (!allKnown) {
+            return notAssessed("pore pressure or strength is not known over the whole open hole");
+        }
+        return new Verdict(Verdict.Outcome.HOLDS, "mud lies within the pressure window", "");
+    }
+
+    private static Verdict notAssessed(String reason) {
+        return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + reason, "");
+    }
+}

@@ -1,0 +1,299 @@
+package staunch.influx;
+
+import java.util.Arrays;
+import staunch.fluid.FixedGradientGas;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.Physics;
+import staunch.units.RangeFault;
+import staunch.units.Si;
+import staunch.well.Annulus;
+import staunch.well.WellPath;
+
+/**
+ * The annulus cut into pieces of one cross-section and one survey arc, with the vertical depth of every node: what the
+ * integrals over a gas column run over. Pieces are numbered downwards.
+ *
+ * <p>On a straight piece the mass of a static gas column is exact, m = A Δp / (g cos θ), since dp = ρ g cos θ ds; on an
+ * arc, near-horizontal piece or for the fixed-gradient gas, ∫ A ρ ds is taken by three-point Gauss–Legendre.
+ */
+public final class AnnulusGrid {
+    private static final double STRAIGHT = 1e-9;
+    private static final double NEARLY_HORIZONTAL = 0.05;
+    private static final double LONGEST_QUADRATURE = 60.0;
+    private static final double GAUSS_OFFSET = Math.sqrt(0.6) / 2;
+
+    private final WellPath path;
+    private final double[] measured;
+    private final double[] vertical;
+    private final double[] area;
+    private final boolean[] straight;
+
+    private AnnulusGrid(WellPath path, double[] measured, double[] vertical, double[] area, boolean[] straight) {
+        this.path = path;
+        this.measured = measured;
+        this.vertical = vertical;
+        this.area = area;
+        this.straight = straight;
+    }
+
+    /**
+     * Grid of an annulus along a path.
+     *
+     * @param annulus cross-sections
+     * @param path of the hole
+     * @param keep measured depths that must be nodes, in any order; those outside the annulus are left out
+     */
+    public static AnnulusGrid of(Annulus annulus, WellPath path, @Si(value = "m", kind = Kind.DEPTH) double[] keep) {
+        double top = annulus.top(0);
+        double bottom = annulus.bottom(annulus.count() - 1);
+        double[] stations = path.nodesBetween(top, bottom);
+        double[] all = new double[annulus.count() + 1 + stations.length + keep.length];
+        int n = 0;
+        all[n++] = top;
+        for (int i = 0; i < annulus.count(); i++) {
+            all[n++] = annulus.bottom(i);
+        }
+        for (double k : keep) {
+            if (k > top && k < bottom) {
+                all[n++] = k;
+            }
+        }
+        double[] must = Arrays.copyOf(all, n);
+        Arrays.sort(must);
+        System.arraycopy(stations, 0, all, n, stations.length);
+        n += stations.length;
+        double[] nodes = Arrays.copyOf(all, n);
+        Arrays.sort(nodes);
+
+        double[] measured = new double[n];
+        double[] vertical = new double[n];
+        double[] area = new double[n];
+        boolean[] straight = new boolean[n];
+        int count = 0;
+        measured[0] = nodes[0];
+        vertical[0] = path.verticalDepth(nodes[0]);
+        int interval = 0;
+        double rateAbove = Double.NaN;
+        for (int i = 1; i < n; i++) {
+            double a = measured[count];
+            double b = nodes[i];
+            if (b - a < 1e-9) {
+                continue;
+            }
+            double middle = 0.5 * (a + b);
+            while (annulus.bottom(interval) < middle) {
+                interval++;
+            }
+            double zb = path.verticalDepth(b);
+            double rate = (zb - vertical[count]) / (b - a);
+            boolean isStraight = Math.abs(path.verticalDepth(middle) - 0.5 * (vertical[count] + zb)) < STRAIGHT;
+            boolean joins = count > 0
+                    && isStraight
+                    && straight[count - 1]
+                    && Math.abs(rate - rateAbove) < 1e-12
+                    && area[count - 1] == annulus.area(interval)
+                    && Arrays.binarySearch(must, a) < 0;
+            if (joins) {
+                measured[count] = b;
+                vertical[count] = zb;
+                continue;
+            }
+            area[count] = annulus.area(interval);
+            straight[count] = isStraight;
+            rateAbove = rate;
+            count++;
+            measured[count] = b;
+            vertical[count] = zb;
+        }
+        return new AnnulusGrid(
+                path,
+                Arrays.copyOf(measured, count + 1),
+                Arrays.copyOf(vertical, count + 1),
+                Arrays.copyOf(area, count),
+                Arrays.copyOf(straight, count));
+    }
+
+    /** Number of pieces. */
+    public int pieces() {
+        return area.length;
+    }
+
+    /** Measured depth of a node; piece i lies between node i and node i + 1. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double measuredDepth(int node) {
+        return measured[node];
+    }
+
+    /** Whether the cross-section changes at a node, so that a bubble's volume there changes slope. */
+    public boolean isBreak(int node) {
+        return node > 0 && node < area.length && area[node - 1] != area[node];
+    }
+
+    /** Vertical depth of a node. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double verticalDepth(int node) {
+        return vertical[node];
+    }
+
+    /** Measured depth of the top of the grid. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double top() {
+        return measured[0];
+    }
+
+    /** Measured depth of the bottom of the grid. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double bottom() {
+        return measured[measured.length - 1];
+    }
+
+    /** Piece that holds a measured depth; at a node the piece above it, at the top of the grid the first. */
+    public int pieceAbove(@Si(value = "m", kind = Kind.DEPTH) double measuredDepth) {
+        int i = Arrays.binarySearch(measured, measuredDepth);
+        int node = i >= 0 ? i : -i - 1;
+        return Math.min(Math.max(node - 1, 0), area.length - 1);
+    }
+
+    /** Vertical depth at a measured depth within a piece, exact on straight pieces and on arcs. */
+    double verticalDepth(int piece, double measuredDepth) {
+        if (straight[piece]) {
+            double share = (measuredDepth - measured[piece]) / (measured[piece + 1] - measured[piece]);
+            return vertical[piece] + share * (vertical[piece + 1] - vertical[piece]);
+        }
+        return path.verticalDepth(measuredDepth);
+    }
+
+    /** Vertical depth at any measured depth of the grid. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double verticalAt(@Si(value = "m", kind = Kind.DEPTH) double measuredDepth) {
+        return verticalDepth(pieceAbove(measuredDepth), measuredDepth);
+    }
+
+    /** Geometric volume between two measured depths, m³. */
+    @Si("m3")
+    public double volume(
+            @Si(value = "m", kind = Kind.DEPTH) double from, @Si(value = "m", kind = Kind.DEPTH) double to) {
+        double sum = 0;
+        for (int i = pieceAbove(to); i >= 0 && measured[i + 1] > from; i--) {
+            sum += area[i] * (Math.min(to, measured[i + 1]) - Math.max(from, measured[i]));
+        }
+        return sum;
+    }
+
+    /**
+     * Measured depth of the top of a volume that fills upwards.
+     *
+     * @throws RangeFault where the volume does not fit below the top of the grid
+     */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double topOfVolume(@Si(value = "m", kind = Kind.DEPTH) double bottom, @Si("m3") double volume) {
+        double left = volume;
+        double from = bottom;
+        for (int i = pieceAbove(bottom); i >= 0; i--) {
+            double part = area[i] * (from - measured[i]);
+            if (part >= left) {
+                return from - left / area[i];
+            }
+            left -= part;
+            from = measured[i];
+        }
+        throw new RangeFault(
+                "volume in the annulus", volume, 0, volume - left, Measure.VOLUME, "it is larger than the annulus");
+    }
+
+    /** Mass of the gas of a column between two measured depths, kg. */
+    @Si("kg")
+    public double mass(
+            GasColumn column,
+            @Si(value = "m", kind = Kind.DEPTH) double from,
+            @Si(value = "m", kind = Kind.DEPTH) double to) {
+        double sum = 0;
+        double lower = to;
+        for (int i = pieceAbove(to); i >= 0 && measured[i + 1] > from; i--) {
+            double upper = Math.max(from, measured[i]);
+            sum += pieceMass(column, i, upper, lower);
+            lower = upper;
+        }
+        return sum;
+    }
+
+    /**
+     * Measured depth of the top of a gas mass that fills upwards from a depth.
+     *
+     * @throws RangeFault where the gas does not fit below the top of the grid
+     */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double topOfMass(
+            GasColumn column, @Si(value = "m", kind = Kind.DEPTH) double bottom, @Si("kg") double mass) {
+        double left = mass;
+        double from = bottom;
+        for (int i = pieceAbove(bottom); i >= 0; i--) {
+            double part = pieceMass(column, i, measured[i], from);
+            if (part >= left) {
+                return withinPiece(column, i, from, left);
+            }
+            left -= part;
+            from = measured[i];
+        }
+        throw new RangeFault(
+                "gas in the annulus", mass, 0, mass - left, Measure.MASS, "it is larger than the annulus can hold");
+    }
+
+    /** Newton on the length, which converges in a few steps as density hardly changes over a piece. */
+    private double withinPiece(GasColumn column, int piece, double bottom, double mass) {
+        double low = measured[piece];
+        double high = bottom;
+        double top = bottom - mass / (area[piece] * column.density(verticalDepth(piece, bottom)));
+        for (int k = 0; k < 60; k++) {
+            if (!(top >= low && top <= high)) {
+                top = 0.5 * (low + high);
+            }
+            double error = pieceMass(column, piece, top, bottom) - mass;
+            if (error > 0) {
+                low = top;
+            } else {
+                high = top;
+            }
+            double step = error / (area[piece] * column.density(verticalDepth(piece, top)));
+            top += step;
+            if (Math.abs(step) < 1e-10) {
+                break;
+            }
+        }
+        return Math.min(Math.max(top, measured[piece]), bottom);
+    }
+
+    private double pieceMass(GasColumn column, int piece, double upper, double lower) {
+        double length = lower - upper;
+        if (length <= 0) {
+            return 0;
+        }
+        boolean ownWeight = !(column.gas() instanceof FixedGradientGas);
+        if (straight[piece] && ownWeight) {
+            double rate = (vertical[piece + 1] - vertical[piece]) / (measured[piece + 1] - measured[piece]);
+            if (Math.abs(rate) > NEARLY_HORIZONTAL && length > 1) {
+                double below = column.pressure(verticalDepth(piece, lower));
+                double above = column.pressure(verticalDepth(piece, upper));
+                return area[piece] * (below - above) / (Physics.GRAVITY * rate);
+            }
+        }
+        int parts = (int) Math.ceil(length / LONGEST_QUADRATURE);
+        double h = length / parts;
+        double sum = 0;
+        for (int i = 0; i < parts; i++) {
+            double middle = upper + (i + 0.5) * h;
+            sum += h
+                    / 18
+                    * (5 * density(column, piece, middle - GAUSS_OFFSET * h, ownWeight)
+                            + 8 * density(column, piece, middle, ownWeight)
+                            + 5 * density(column, piece, middle + GAUSS_OFFSET * h, ownWeight));
+        }
+        return area[piece] * sum;
+    }
+
+    private double density(GasColumn column, int piece, double measuredDepth, boolean ownWeight) {
+        double z = verticalDepth(piece, measuredDepth);
+        return ownWeight ? column.columnDensity(z) : column.density(z);
+    }
+}

@@ -1,0 +1,225 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.earth.EarthModel;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.earth.TemperatureProfile;
+import staunch.earth.WeakZone;
+import staunch.fluid.GasComposition;
+import staunch.fluid.Mud;
+import staunch.limit.PressureEquipment;
+import staunch.units.Physics;
+import staunch.units.Source;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
+import staunch.well.Datum;
+import staunch.well.DrillString;
+import staunch.well.HoleInterval;
+import staunch.well.StringComponent;
+import staunch.well.WellPath;
+
+/** Invented sections for tests, changed by copies. Depths in m, densities in kg/m³. */
+final class Wells {
+    static final double SHOE = 3000;
+    static final double BOTTOM = 4500;
+    static final double MUD = 1560;
+    static final double HOLE = 0.2159;
+    static final double PIPE = 0.127;
+
+    private WellPath path = WellPath.vertical(9000);
+    private double shoe = SHOE;
+    private double bottom = BOTTOM;
+    private double mud = MUD;
+    private double intensity = 60;
+    private double[] strengthDepths = {0, 9000};
+    private double[] strengthDensities = {1860, 1860};
+    private double porePressureDensity = 1400;
+    private List<HoleInterval> hole;
+    private DrillString string = new DrillString(List.of(new StringComponent("drill pipe", 10, PIPE, 0.1086)));
+    private MethodOptions options = MethodOptions.DEFAULT;
+    private double overbalance;
+    private double bitOffBottom;
+    private TemperatureProfile temperature =
+            TemperatureProfile.geothermal(new TemperatureProfile.Point(0, 288.15), 0.03, 9000);
+    private List<WeakZone> zones = List.of();
+    private GasComposition gas = GasComposition.sweet(0.65);
+    private double required = 4;
+    private double strengthMargin;
+    private Datum datum = new Datum("rotary table", 10, new Datum.OnLand(8));
+
+    static Wells standard() {
+        return new Wells();
+    }
+
+    Wells path(WellPath p) {
+        path = p;
+        return this;
+    }
+
+    Wells depths(double shoeDepth, double bottomDepth) {
+        shoe = shoeDepth;
+        bottom = bottomDepth;
+        return this;
+    }
+
+    Wells mud(double density) {
+        mud = density;
+        return this;
+    }
+
+    Wells intensity(double density) {
+        intensity = density;
+        return this;
+    }
+
+    Wells pore(double density) {
+        porePressureDensity = density;
+        return this;
+    }
+
+    Wells strength(double... depthsAndDensities) {
+        int n = depthsAndDensities.length / 2;
+        strengthDepths = new double[n];
+        strengthDensities = new double[n];
+        for (int i = 0; i < n; i++) {
+            strengthDepths[i] = depthsAndDensities[2 * i];
+            strengthDensities[i] = depthsAndDensities[2 * i + 1];
+        }
+        return this;
+    }
+
+    Wells hole(HoleInterval... intervals) {
+        hole = List.of(intervals);
+        return this;
+    }
+
+    Wells string(StringComponent... components) {
+        string = new DrillString(List.of(components));
+        return this;
+    }
+
+    Wells options(MethodOptions o) {
+        options = o;
+        return this;
+    }
+
+    Wells overbalance(double pressure) {
+        overbalance = pressure;
+        return this;
+    }
+
+    Wells bitOffBottom(double distance) {
+        bitOffBottom = distance;
+        return this;
+    }
+
+    Wells isothermal(double kelvin) {
+        temperature = TemperatureProfile.isothermal(kelvin);
+        return this;
+    }
+
+    Wells zone(String name, double top, double base, double density) {
+        List<WeakZone> more = new ArrayList<>(zones);
+        more.add(new WeakZone(name, top, base, density, new Source("invented", "")));
+        zones = more;
+        return this;
+    }
+
+    Wells required(double volume) {
+        required = volume;
+        return this;
+    }
+
+    static double pressure(double density, double depth) {
+        return Physics.ATMOSPHERE + density * Physics.GRAVITY * depth;
+    }
+
+    static PressureProfile profile(double[] depths, double[] densities) {
+        double[] p = new double[depths.length];
+        for (int i = 0; i < p.length; i++) {
+            p[i] = pressure(densities[i], depths[i]);
+        }
+        return PressureProfile.of(depths, p);
+    }
+
+    SectionInput input() {
+        CasingString casing = new CasingString(
+                "9 5/8 in casing",
+                List.of(new CasingInterval(
+                        0,
+                        shoe,
+                        0.24448,
+                        0.22049,
+                        Optional.of("P110"),
+                        OptionalDouble.of(758e6),
+                        OptionalDouble.of(65e6),
+                        OptionalDouble.empty(),
+                        0)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.8),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        List<HoleInterval> open = hole == null ? List.of(new HoleInterval(shoe, bottom, HOLE)) : hole;
+        Criteria criteria = new Criteria(
+                "invented rules",
+                "tests",
+                new Source("invented", ""),
+                OptionalDouble.of(required),
+                OptionalDouble.of(required),
+                OptionalDouble.of(intensity),
+                OptionalDouble.of(strengthMargin),
+                OptionalDouble.of(0));
+        SectionPlan plan = new SectionPlan(
+                "8 1/2 in",
+                Drilling.SHUT_IN,
+                open,
+                HOLE,
+                Optional.of(Mud.waterBased("mud", mud)),
+                Optional.of(string),
+                bitOffBottom,
+                Optional.of(gas),
+                List.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(overbalance),
+                OptionalDouble.of(0),
+                Optional.of(criteria));
+        EarthModel earth = new EarthModel(
+                Optional.of(Range.of(
+                        profile(new double[] {0, 9000}, new double[] {porePressureDensity, porePressureDensity}))),
+                Optional.of(Range.of(profile(strengthDepths, strengthDensities))),
+                List.of(),
+                zones,
+                Optional.of(temperature),
+                List.of());
+        return new SectionInput(datum, path, earth, List.of(casing), PressureEquipment.NONE, plan, options);
+    }
+
+    Model model() {
+        return Model.of(input(), options.estimates());
+    }
+
+    /** Tolerance of the drilled kick at section TD. */
+    Tolerance drilled() {
+        Model model = model();
+        model.needs(Kick.Scenario.DRILLED);
+        return model.tolerance(model.kick(Kick.Scenario.DRILLED, bottom), model.hole(bottom));
+    }
+
+    Tolerance swabbed() {
+        Model model = model();
+        model.needs(Kick.Scenario.SWABBED);
+        return model.tolerance(model.kick(Kick.Scenario.SWABBED, bottom), model.hole(bottom));
+    }
+
+    SectionEnvelope evaluate() {
+        return SectionEvaluator.evaluate(input(), n -> {});
+    }
+}
