@@ -34,17 +34,44 @@ public record StackElement(
 
     /** What a stack element does. */
     public enum Type {
-        ANNULAR,
-        PIPE_RAM,
-        VARIABLE_BORE_RAM,
-        BLIND_RAM,
-        BLIND_SHEAR_RAM,
-        CASING_SHEAR_RAM,
-        DRILLING_SPOOL,
-        WELLHEAD_CONNECTOR,
-        RISER_CONNECTOR,
-        DIVERTER,
-        CHOKE_OUTLET,
-        KILL_OUTLET
+        ANNULAR("annular preventer", true, false),
+        PIPE_RAM("pipe ram", true, false),
+        VARIABLE_BORE_RAM("variable-bore ram", true, false),
+        BLIND_RAM("blind ram", true, false),
+        BLIND_SHEAR_RAM("blind shear ram", true, false),
+        /** Cuts, but need not seal. */
+        CASING_SHEAR_RAM("casing shear ram", false, false),
+        DRILLING_SPOOL("drilling spool", false, false),
+        WELLHEAD_CONNECTOR("wellhead connector", false, true),
+        RISER_CONNECTOR("riser connector", false, true),
+        /** Sends flow overboard and holds no pressure worth the name. */
+        DIVERTER("diverter", false, false),
+        CHOKE_OUTLET("choke outlet", false, false),
+        KILL_OUTLET("kill outlet", false, false);
+
+        private final String title;
+        private final boolean seals;
+        private final boolean connects;
+
+        Type(String title, boolean seals, boolean connects) {
+            this.title = title;
+            this.seals = seals;
+            this.connects = connects;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+
+        /** Whether it can close the well in. */
+        public boolean seals() {
+            return seals;
+        }
+
+        /** Whether it joins two parts of the pressure boundary. */
+        public boolean connects() {
+            return connects;
+        }
     }
 }
