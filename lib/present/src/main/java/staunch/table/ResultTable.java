@@ -1,0 +1,77 @@
+package staunch.table;
+
+import tech.tablesaw.api.Table;
+
+/**
+ * A table of results. Its Tablesaw table holds unrounded numbers in the chosen units, in columns whose names carry the
+ * unit; rounding is a matter of the columns' print format, to the safe side: tolerances, margins and MAASP down, pore
+ * pressures up. A missing number is a missing cell, and a text column beside it says why.
+ */
+public final class ResultTable {
+    private final Table table;
+    private final String caption;
+
+    ResultTable(Table table, String caption) {
+        this.table = table;
+        this.caption = caption;
+    }
+
+    /** A copy of the table, free to be filtered and changed. */
+    public Table table() {
+        return table.copy();
+    }
+
+    /** What the table is called. */
+    public String name() {
+        return table.name();
+    }
+
+    /** One sentence that says what the rows are and how they are rounded; may be empty. */
+    public String caption() {
+        return caption;
+    }
+
+    /** Number of rows. */
+    public int rowCount() {
+        return table.rowCount();
+    }
+
+    /** The table with so many rows evenly spread over it, first and last among them; itself where it is not longer. */
+    public ResultTable thinned(int rows) {
+        int count = table.rowCount();
+        if (count <= rows || rows < 2) {
+            return this;
+        }
+        int[] kept = new int[rows];
+        for (int i = 0; i < rows; i++) {
+            kept[i] = (int) Math.round((double) i * (count - 1) / (rows - 1));
+        }
+        String note = rows + " of " + count + " rows shown.";
+        return new ResultTable(table.rows(kept), caption.isEmpty() ? note : caption + " " + note);
+    }
+
+    /** The whole table as HTML. */
+    public String html() {
+        return html(Integer.MAX_VALUE);
+    }
+
+    /** The table as HTML, not more than so many rows. */
+    public String html(int mostRows) {
+        return TableHtml.of(table, mostRows);
+    }
+
+    /** The whole table as aligned text. */
+    public String text() {
+        return text(Integer.MAX_VALUE);
+    }
+
+    /** The table as aligned text, not more than so many rows. */
+    public String text(int mostRows) {
+        return TableText.of(table, mostRows);
+    }
+
+    @Override
+    public String toString() {
+        return text(20);
+    }
+}

@@ -1,0 +1,162 @@
+package staunch.table;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import staunch.envelope.InfluxMargin;
+import staunch.envelope.IntensityLimit;
+import staunch.envelope.Kick;
+import staunch.envelope.Maasp;
+import staunch.envelope.MethodOptions;
+import staunch.envelope.SectionEnvelope;
+import staunch.envelope.Tolerance;
+import staunch.envelope.Verdict;
+import staunch.envelope.WeakPoint;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/** Results in words, with their numbers in chosen units and rounded to the safe side. */
+public final class ResultWords {
+    private ResultWords() {}
+
+    /** A tolerance in a few words: "38.2 bbl", "no limit (open hole: 120.3 bbl)", "none, 85 psi short", "not assessed". */
+    public static String brief(Tolerance tolerance, UnitSystem units) {
+        if (tolerance instanceof Tolerance.Finite finite) {
+            return units.text(finite.volume(), Measure.VOLUME, RoundingMode.FLOOR);
+        }
+        if (tolerance instanceof Tolerance.Unlimited unlimited) {
+            return "no limit (open hole: " + units.text(unlimited.atLeast(), Measure.VOLUME, RoundingMode.FLOOR) + ")";
+        }
+        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+            return "none, "
+                    + units.text(fails.shortfall(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
+                    + " short";
+        }
+        return tolerance instanceof Tolerance.NotShutIn ? "not shut in" : "not assessed";
+    }
+
+    /** A tolerance in one sentence part, with what governs or what is missing. */
+    public static String full(Tolerance tolerance, UnitSystem units) {
+        if (tolerance instanceof Tolerance.Finite finite) {
+            return brief(tolerance, units) + ", " + tolerance.summary() + place(finite.weakPoint(), units);
+        }
+        if (tolerance instanceof Tolerance.Unlimited unlimited) {
+            return tolerance.summary() + " ("
+                    + units.text(unlimited.atLeast(), Measure.VOLUME, RoundingMode.FLOOR)
+                    + ")";
+        }
+        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+            return tolerance.summary()
+                    + place(fails.weakPoint(), units)
+                    + ", "
+                    + units.text(fails.shortfall(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
+                    + " short";
+        }
+        return notAssessed(tolerance).orElse(tolerance.summary());
+    }
+
+    /** Why a tolerance has no volume; empty where it has one. */
+    public static String reason(Tolerance tolerance, UnitSystem units) {
+        return tolerance instanceof Tolerance.Finite ? "" : full(tolerance, units);
+    }
+
+    /** An intensity limit in words. */
+    public static String text(IntensityLimit limit, UnitSystem units) {
+        if (limit instanceof IntensityLimit.Largest largest) {
+            return units.text(largest.intensity(), Measure.DENSITY_DIFFERENCE, RoundingMode.FLOOR)
+                    + " above the static mud, limited at "
+                    + largest.weakPoint().name();
+        }
+        if (limit instanceof IntensityLimit.NeverHeld never) {
+            return units.text(never.volume(), Measure.VOLUME) + " is not held at any intensity";
+        }
+        return "not assessed: " + ((IntensityLimit.NotAssessed) limit).reason();
+    }
+
+    /** Formation MAASP in words, or why there is none. */
+    public static String formationMaasp(Optional<Maasp> maasp, UnitSystem units) {
+        return maasp.flatMap(Maasp::formation)
+                .filter(f -> f.pressure().isPresent())
+                .map(f -> units.text(f.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
+                .orElse("not assessed");
+    }
+
+    /** Lowest surface limit in words with "at most" where a component is missing, or why there is none. */
+    public static String lowestSurfaceLimit(Optional<Maasp> maasp, UnitSystem units) {
+        return maasp.flatMap(Maasp::lowest)
+                .filter(f -> f.pressure().isPresent())
+                .map(f -> (maasp.get().atMost() ? "at most " : "")
+                        + units.text(f.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
+                .orElse("not assessed");
+    }
+
+    /** The margin of one scenario while its influx is circulated out, in a few words; empty where there is none. */
+    public static Optional<InfluxMargin> margin(SectionEnvelope section, Kick.Scenario scenario) {
+        return section.margins().stream().filter(m -> m.scenario() == scenario).findFirst();
+    }
+
+    /** Name and depth of a weak point. */
+    public static String text(WeakPoint point, UnitSystem units) {
+        return point.name() + place(point, units);
+    }
+
+    /** One sentence that answers for the whole well: which sections fail, are not assessed, hold or are not shut in. */
+    public static String verdict(List<SectionEnvelope> sections) {
+        List<String> parts = new ArrayList<>();
+        part(sections, Verdict.Outcome.FAILS, "fails", "fail").ifPresent(parts::add);
+        part(sections, Verdict.Outcome.NOT_ASSESSED, "is not assessed", "are not assessed")
+                .ifPresent(parts::add);
+        part(sections, Verdict.Outcome.HOLDS, "holds", "hold").ifPresent(parts::add);
+        part(sections, Verdict.Outcome.NOT_SHUT_IN, "is not shut in", "are not shut in")
+                .ifPresent(parts::add);
+        return String.join("; ", parts) + ".";
+    }
+
+    /** The choices of method as question and answer. */
+    static List<List<String>> options(MethodOptions options, UnitSystem units) {
+        return List.of(
+                List.of("Kick tolerance", options.definition().title()),
+                List.of("Pressure of a drilled kick", options.drilledPressure().title()),
+                List.of("Weak points", options.weakPoint().title()),
+                List.of("Deciding estimates", options.estimates().title()),
+                List.of("Gas", options.gasModel().title()),
+                List.of("Circulation", options.method().title()),
+                List.of("Mud density", options.mudDensity().title()),
+                List.of("Seawater back-up of wellhead and BOP", options.seawaterCredit() ? "counted" : "not counted"),
+                List.of(
+                        "Depths along a section",
+                        "at least "
+                                + options.depthCount()
+                                + ", not more than "
+                                + units.text(options.depthStep(), Measure.LENGTH)
+                                + " apart"));
+    }
+
+    private static Optional<String> notAssessed(Tolerance tolerance) {
+        if (tolerance instanceof Tolerance.NotAssessed open && !open.missing().isEmpty()) {
+            return Optional.of(open.summary() + " (missing: " + open.missing() + ")");
+        }
+        return Optional.empty();
+    }
+
+    private static String place(WeakPoint point, UnitSystem units) {
+        return " (" + units.text(point.verticalDepth(), Measure.DEPTH) + " TVD)";
+    }
+
+    private static Optional<String> part(
+            List<SectionEnvelope> sections, Verdict.Outcome outcome, String one, String several) {
+        List<String> names = sections.stream()
+                .filter(s -> s.verdict().outcome() == outcome)
+                .map(s -> s.plan().name())
+                .toList();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        if (names.size() == 1) {
+            return Optional.of(names.get(0) + " " + one);
+        }
+        String joined = String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
+        return Optional.of(joined + " " + several);
+    }
+}

@@ -1,0 +1,500 @@
+package staunch.table;
+
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
+import static java.math.RoundingMode.HALF_EVEN;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import staunch.design.CasingDesign;
+import staunch.earth.EarthModel;
+import staunch.earth.StrengthTest;
+import staunch.envelope.Assumption;
+import staunch.envelope.Criteria;
+import staunch.envelope.DepthPoint;
+import staunch.envelope.HandCalculation;
+import staunch.envelope.InfluxMargin;
+import staunch.envelope.IntensityPoint;
+import staunch.envelope.Kick;
+import staunch.envelope.KickResult;
+import staunch.envelope.Maasp;
+import staunch.envelope.MethodOptions;
+import staunch.envelope.PressureWindow;
+import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionPlan;
+import staunch.envelope.SurfaceLimit;
+import staunch.envelope.Tolerance;
+import staunch.envelope.WellEnvelope;
+import staunch.fluid.Mud;
+import staunch.units.EquivalentDensity;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
+import staunch.well.DrillString;
+import staunch.well.HoleInterval;
+import staunch.well.StringComponent;
+
+/**
+ * Every result as a table in chosen units. A tolerance that is not a finite volume, and any other value that is missing,
+ * leaves its number empty; the text column after it says why.
+ */
+public final class Tables {
+    private Tables() {}
+
+    /** One row per hole section: tolerances against criteria, margins, MAASP and verdict. */
+    public static ResultTable sectionSummary(WellEnvelope envelope, UnitSystem units) {
+        return new Rows<>(envelope.sections(), units)
+                .text("Section", s -> s.plan().name())
+                .number("Hole size", Measure.DIAMETER, HALF_EVEN, s -> s.plan().bitDiameter())
+                .number("From MD", Measure.DEPTH, HALF_EVEN, s -> s.plan().topDepth())
+                .number("To MD", Measure.DEPTH, HALF_EVEN, s -> s.plan().bottomDepth())
+                .number("Shoe TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::shoeVerticalDepth)
+                .number("To TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::bottomVerticalDepth)
+                .optional(
+                        "Mud",
+                        Measure.DENSITY,
+                        HALF_EVEN,
+                        s -> toDouble(s.plan().mud(), Mud::density))
+                .optional(
+                        "Drilled tolerance",
+                        Measure.VOLUME,
+                        FLOOR,
+                        s -> volume(s.drilled().tolerance()))
+                .text("Drilled outcome", s -> ResultWords.full(s.drilled().tolerance(), units))
+                .optional(
+                        "Drilled required",
+                        Measure.VOLUME,
+                        CEILING,
+                        s -> s.drilled().required())
+                .optional("Drilled margin", Measure.PRESSURE_DIFFERENCE, FLOOR, s -> margin(s, Kick.Scenario.DRILLED))
+                .optional(
+                        "Swabbed tolerance",
+                        Measure.VOLUME,
+                        FLOOR,
+                        s -> volume(s.swabbed().tolerance()))
+                .text("Swabbed outcome", s -> ResultWords.full(s.swabbed().tolerance(), units))
+                .optional(
+                        "Swabbed required",
+                        Measure.VOLUME,
+                        CEILING,
+                        s -> s.swabbed().required())
+                .optional("Swabbed margin", Measure.PRESSURE_DIFFERENCE, FLOOR, s -> margin(s, Kick.Scenario.SWABBED))
+                .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
+                .optional(
+                        "Lowest surface limit", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::lowest))
+                .text("Lowest surface limit at", s -> lowestName(s.maasp()))
+                .text("Verdict", s -> s.verdict().outcome().title())
+                .text("Governing limit", s -> s.verdict().governing())
+                .text("Statement", s -> s.verdict().statement())
+                .table(
+                        "Section summary",
+                        "Tolerances are volumes at bottom-hole conditions at shut-in, rounded down; margins are the"
+                                + " least pressure margin while the required (or detectable) influx is circulated out.");
+    }
+
+    /** The section summary in few and narrow columns, for a terminal. */
+    public static ResultTable verdicts(WellEnvelope envelope, UnitSystem units) {
+        return new Rows<>(envelope.sections(), units)
+                .text("Section", s -> s.plan().name())
+                .text("Drilled tolerance", s -> ResultWords.brief(s.drilled().tolerance(), units))
+                .optional(
+                        "Drilled required",
+                        Measure.VOLUME,
+                        CEILING,
+                        s -> s.drilled().required())
+                .text("Swabbed tolerance", s -> ResultWords.brief(s.swabbed().tolerance(), units))
+                .optional(
+                        "Swabbed required",
+                        Measure.VOLUME,
+                        CEILING,
+                        s -> s.swabbed().required())
+                .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
+                .text("Lowest surface limit", s -> ResultWords.lowestSurfaceLimit(s.maasp(), units))
+                .text("Verdict", s -> s.verdict().statement())
+                .text("Governing limit", s -> s.verdict().governing())
+                .table("Verdicts", "");
+    }
+
+    /** Drilled and swabbed kick of a section at its TD: the influx asked about, the answer, what governs. */
+    public static ResultTable kicks(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(List.of(section.drilled(), section.swabbed()), units)
+                .text("Scenario", k -> k.scenario().title())
+                .optional("Influx TVD", Measure.DEPTH, HALF_EVEN, k -> toDouble(k.kick(), Kick::verticalDepth))
+                .optional(
+                        "Formation pressure",
+                        Measure.PRESSURE_ABSOLUTE,
+                        CEILING,
+                        k -> toDouble(k.kick(), Kick::formationPressure))
+                .optionalText("set by", k -> k.kick().map(x -> x.governedBy().title()))
+                .optional(
+                        "Mud pressure",
+                        Measure.PRESSURE_ABSOLUTE,
+                        HALF_EVEN,
+                        k -> toDouble(k.kick(), Kick::mudPressure))
+                .optional("Tolerance", Measure.VOLUME, FLOOR, k -> volume(k.tolerance()))
+                .text("Outcome", k -> ResultWords.full(k.tolerance(), units))
+                .optional("Likely tolerance", Measure.VOLUME, FLOOR, k -> volume(k.likelyTolerance()))
+                .text("Likely outcome", k -> ResultWords.full(k.likelyTolerance(), units))
+                .optional("Required", Measure.VOLUME, CEILING, KickResult::required)
+                .text("Verdict", k -> k.verdict().statement())
+                .text("Governing limit", k -> k.verdict().governing())
+                .table("Kick tolerance at section TD", "Tolerances rounded down.");
+    }
+
+    /** Pressures over the exposed depths, absolute and as equivalent mud weight from the datum. */
+    public static ResultTable pressureWindow(SectionEnvelope section, UnitSystem units) {
+        Rows<PressureWindow.Point> rows = new Rows<>(section.window().points(), units)
+                .number("Depth MD", Measure.DEPTH, HALF_EVEN, PressureWindow.Point::measuredDepth)
+                .number("Depth TVD", Measure.DEPTH, HALF_EVEN, PressureWindow.Point::verticalDepth);
+        for (WindowColumn column : WindowColumn.values()) {
+            rows.optional(column.title, Measure.PRESSURE_ABSOLUTE, column.rounding, column.pressure);
+        }
+        for (WindowColumn column : WindowColumn.values()) {
+            rows.optional(
+                    column.title + " EMW",
+                    Measure.EQUIVALENT_DENSITY,
+                    column.rounding,
+                    p -> equivalent(column.pressure.apply(p), p.verticalDepth()));
+        }
+        return rows.table("Pressure window", "Pore pressure rounded up, strength and limit down.");
+    }
+
+    /** Whether pore pressure plus trip margin ≤ mud ≤ strength less margin, one row per section. */
+    public static ResultTable windowVerdicts(WellEnvelope envelope, UnitSystem units) {
+        return new Rows<>(envelope.sections(), units)
+                .text("Section", s -> s.plan().name())
+                .text("Window", s -> s.window().verdict().outcome().title())
+                .text("Statement", s -> s.window().verdict().statement())
+                .text("Governing limit", s -> s.window().verdict().governing())
+                .table("Pressure window verdicts", "");
+    }
+
+    /** Tolerances, MAASP and shoe margin with the bit and the influx at each depth. */
+    public static ResultTable toleranceAlongSection(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.alongSection(), units)
+                .number("Depth MD", Measure.DEPTH, HALF_EVEN, DepthPoint::measuredDepth)
+                .number("Depth TVD", Measure.DEPTH, HALF_EVEN, DepthPoint::verticalDepth)
+                .optional("Drilled tolerance", Measure.VOLUME, FLOOR, d -> volume(d.drilled()))
+                .text("Drilled outcome", d -> ResultWords.full(d.drilled(), units))
+                .optional("Swabbed tolerance", Measure.VOLUME, FLOOR, d -> volume(d.swabbed()))
+                .text("Swabbed outcome", d -> ResultWords.full(d.swabbed(), units))
+                .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, DepthPoint::formationMaasp)
+                .optional("Shoe margin", Measure.PRESSURE_DIFFERENCE, FLOOR, DepthPoint::shoeMargin)
+                .table("Tolerance along the section", "Tolerances, MAASP and margins rounded down.");
+    }
+
+    /** Tolerance of a drilled kick at section TD for each intensity. */
+    public static ResultTable volumeAgainstIntensity(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.volumeAgainstIntensity(), units)
+                .number("Kick intensity", Measure.DENSITY_DIFFERENCE, HALF_EVEN, IntensityPoint::intensity)
+                .optional("Tolerance", Measure.VOLUME, FLOOR, i -> volume(i.tolerance()))
+                .optional("Weak point TVD", Measure.DEPTH, HALF_EVEN, i -> weakPoint(i.tolerance()))
+                .text("Outcome", i -> ResultWords.full(i.tolerance(), units))
+                .table("Volume against intensity", "Tolerances rounded down.");
+    }
+
+    /** Every component of MAASP at one mud density, with its value or the reason why there is none. */
+    public static ResultTable maasp(Maasp maasp, UnitSystem units) {
+        return new Rows<>(maasp.components(), units)
+                .text("Component", SurfaceLimit::name)
+                .text("Kind", c -> c.type().title())
+                .optional("Surface pressure", Measure.PRESSURE_GAUGE, FLOOR, SurfaceLimit::pressure)
+                .number("Depth MD", Measure.DEPTH, HALF_EVEN, SurfaceLimit::measuredDepth)
+                .number("Depth TVD", Measure.DEPTH, HALF_EVEN, SurfaceLimit::verticalDepth)
+                .text("Remark", c -> remark(maasp, c))
+                .table(
+                        "MAASP components",
+                        "Greatest static surface pressure with mud of "
+                                + units.text(maasp.mudDensity(), Measure.DENSITY)
+                                + " from choke to the component, rounded down.");
+    }
+
+    /** Formation MAASP and lowest surface limit for each mud density. */
+    public static ResultTable maaspAgainstMud(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.maaspAgainstMud(), units)
+                .number("Mud", Measure.DENSITY, HALF_EVEN, Maasp::mudDensity)
+                .optional(
+                        "Formation MAASP",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        m -> pressure(Optional.of(m), Maasp::formation))
+                .optionalText("Formation MAASP at", m -> m.formation().map(SurfaceLimit::name))
+                .optional(
+                        "Lowest surface limit",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        m -> pressure(Optional.of(m), Maasp::lowest))
+                .text("Lowest surface limit at", m -> lowestName(Optional.of(m)))
+                .table("MAASP against mud weight", "Pressures rounded down.");
+    }
+
+    /** Every component of MAASP for each mud density, one row per pair. */
+    public static ResultTable maaspComponentsAgainstMud(SectionEnvelope section, UnitSystem units) {
+        record Pair(Maasp maasp, SurfaceLimit limit) {}
+        List<Pair> pairs = section.maaspAgainstMud().stream()
+                .flatMap(m -> m.components().stream().map(c -> new Pair(m, c)))
+                .toList();
+        return new Rows<>(pairs, units)
+                .number("Mud", Measure.DENSITY, HALF_EVEN, p -> p.maasp().mudDensity())
+                .text("Component", p -> p.limit().name())
+                .text("Kind", p -> p.limit().type().title())
+                .optional(
+                        "Surface pressure",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        p -> p.limit().pressure())
+                .text("Remark", p -> remark(p.maasp(), p.limit()))
+                .table("MAASP components against mud weight", "Pressures rounded down.");
+    }
+
+    /** Least margins while an influx is circulated out, one row per scenario. */
+    public static ResultTable influxMargins(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.margins(), units)
+                .text("Scenario", m -> m.scenario().title())
+                .number("Influx", Measure.VOLUME, HALF_EVEN, InfluxMargin::volume)
+                .text("Influx from", InfluxMargin::volumeBasis)
+                .number("Least margin", Measure.PRESSURE_DIFFERENCE, FLOOR, InfluxMargin::least)
+                .text("at", m -> ResultWords.text(m.weakPoint(), units))
+                .text("when", m -> m.stage().moment().title())
+                .number("Least margin at shoe", Measure.PRESSURE_DIFFERENCE, FLOOR, InfluxMargin::leastAtShoe)
+                .table("Margins while circulating out", "Margins rounded down; negative where the formation breaks.");
+    }
+
+    /** Margins along the displacement of one influx, from on bottom upwards. */
+    public static ResultTable displacement(InfluxMargin margin, UnitSystem units) {
+        return new Rows<>(margin.path(), units)
+                .number("Gas top MD", Measure.DEPTH, HALF_EVEN, InfluxMargin.Point::gasTop)
+                .number("Gas lower end MD", Measure.DEPTH, HALF_EVEN, InfluxMargin.Point::gasBottom)
+                .number("Shoe pressure", Measure.PRESSURE_ABSOLUTE, CEILING, InfluxMargin.Point::shoePressure)
+                .number("Shoe margin", Measure.PRESSURE_DIFFERENCE, FLOOR, InfluxMargin.Point::shoeMargin)
+                .number("Least margin", Measure.PRESSURE_DIFFERENCE, FLOOR, InfluxMargin.Point::leastMargin)
+                .table("Displacement of the " + margin.scenario().title(), "Pressures rounded up, margins down.");
+    }
+
+    /** Steps of a hand calculation with its numbers put in. */
+    public static ResultTable handCalculation(HandCalculation hand, UnitSystem units) {
+        return new Rows<>(hand.steps(), units)
+                .text("Step", HandCalculation.Step::name)
+                .text("Formula", HandCalculation.Step::formula)
+                .text("With", s -> terms(s, units))
+                .text("Result", s -> units.text(s.result(), s.measure()))
+                .table(
+                        "Hand calculation",
+                        "By hand " + units.text(hand.volume(), Measure.VOLUME, FLOOR) + ", full answer "
+                                + units.text(hand.fullVolume(), Measure.VOLUME, FLOOR) + ". " + hand.difference());
+    }
+
+    /** Choices and defaults behind the results of a section. */
+    public static ResultTable assumptions(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.assumptions(), units)
+                .text("Subject", Assumption::subject)
+                .text("Assumed", Assumption::text)
+                .text("Origin", Assumption::origin)
+                .table("Assumptions", "");
+    }
+
+    /** Warnings, of a section, an envelope or a case. */
+    public static ResultTable warnings(List<Warning> warnings, UnitSystem units) {
+        return new Rows<>(warnings, units)
+                .text("Subject", Warning::subject)
+                .text("Warning", Warning::text)
+                .table("Warnings", "");
+    }
+
+    /** Strings of a casing design, one row per stretch of one weight and grade. */
+    public static ResultTable casingProgramme(CasingDesign design, UnitSystem units) {
+        record Stretch(CasingString string, CasingInterval interval) {}
+        List<Stretch> stretches = design.strings().stream()
+                .flatMap(s -> s.intervals().stream().map(i -> new Stretch(s, i)))
+                .toList();
+        return new Rows<>(stretches, units)
+                .text("String", s -> s.string().name())
+                .number("Top MD", Measure.DEPTH, HALF_EVEN, s -> s.interval().topDepth())
+                .number("Bottom MD", Measure.DEPTH, HALF_EVEN, s -> s.interval().bottomDepth())
+                .number("OD", Measure.DIAMETER, HALF_EVEN, s -> s.interval().outsideDiameter())
+                .number("ID", Measure.DIAMETER, HALF_EVEN, s -> s.interval().insideDiameter())
+                .text("Grade", s -> s.interval().grade().orElse("not given"))
+                .optional(
+                        "Burst rating",
+                        Measure.PRESSURE_DIFFERENCE,
+                        FLOOR,
+                        s -> s.interval().burstRating())
+                .optional(
+                        "Connection",
+                        Measure.PRESSURE_DIFFERENCE,
+                        FLOOR,
+                        s -> s.interval().connectionRating())
+                .optional(
+                        "Share allowed", Measure.NUMBER, FLOOR, s -> s.string().allowedBurstShare())
+                .optional(
+                        "Top of cement MD",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        s -> s.string().topOfCement())
+                .optional(
+                        "Test pressure",
+                        Measure.PRESSURE_GAUGE,
+                        HALF_EVEN,
+                        s -> s.string().testPressure())
+                .table("Casing programme", "Ratings as the case gives them.");
+    }
+
+    /** Hole sections of a casing design. */
+    public static ResultTable holeProgramme(CasingDesign design, UnitSystem units) {
+        return new Rows<>(design.sections(), units)
+                .text("Section", s -> s.name())
+                .text("Drilled", s -> s.drilling().title())
+                .number("Hole size", Measure.DIAMETER, HALF_EVEN, s -> s.bitDiameter())
+                .number("From MD", Measure.DEPTH, HALF_EVEN, s -> s.topDepth())
+                .number("To MD", Measure.DEPTH, HALF_EVEN, s -> s.bottomDepth())
+                .optionalText("Mud", s -> s.mud().map(Mud::name))
+                .optional("Mud density", Measure.DENSITY, HALF_EVEN, s -> toDouble(s.mud(), Mud::density))
+                .table("Hole programme", "");
+    }
+
+    /** What each section must meet, with owner and source. */
+    public static ResultTable criteria(CasingDesign design, UnitSystem units) {
+        record Asked(String section, Criteria criteria) {}
+        List<Asked> asked = new ArrayList<>();
+        design.sections().forEach(s -> s.criteria().ifPresent(c -> asked.add(new Asked(s.name(), c))));
+        return new Rows<>(asked, units)
+                .text("Section", Asked::section)
+                .optional("Drilled", Measure.VOLUME, CEILING, a -> a.criteria().drilledTolerance())
+                .optional("Swabbed", Measure.VOLUME, CEILING, a -> a.criteria().swabbedTolerance())
+                .optional(
+                        "Kick intensity",
+                        Measure.DENSITY_DIFFERENCE,
+                        HALF_EVEN,
+                        a -> a.criteria().kickIntensity())
+                .optional(
+                        "Strength margin",
+                        Measure.PRESSURE_DIFFERENCE,
+                        CEILING,
+                        a -> a.criteria().strengthMargin())
+                .optional(
+                        "Trip margin",
+                        Measure.DENSITY_DIFFERENCE,
+                        HALF_EVEN,
+                        a -> a.criteria().tripMargin())
+                .text("Criteria", a -> a.criteria().name())
+                .text("Owner", a -> a.criteria().owner())
+                .text("Source", a -> a.criteria().source().text())
+                .table("Criteria", "The user's own, from the case.");
+    }
+
+    /** Open hole of a section as it is, washout included. */
+    public static ResultTable openHole(SectionPlan plan, UnitSystem units) {
+        return new Rows<>(plan.hole(), units)
+                .number("From MD", Measure.DEPTH, HALF_EVEN, HoleInterval::topDepth)
+                .number("To MD", Measure.DEPTH, HALF_EVEN, HoleInterval::bottomDepth)
+                .number("Diameter", Measure.DIAMETER, HALF_EVEN, HoleInterval::diameter)
+                .table("Open hole", "Washout included.");
+    }
+
+    /** String in the hole, from the bit up; without rows where none is given. */
+    public static ResultTable drillString(SectionPlan plan, UnitSystem units) {
+        return new Rows<>(plan.string().map(DrillString::components).orElse(List.of()), units)
+                .text("Component", StringComponent::name)
+                .number("Length", Measure.LENGTH, HALF_EVEN, StringComponent::length)
+                .number("OD", Measure.DIAMETER, HALF_EVEN, StringComponent::outsideDiameter)
+                .number("ID", Measure.DIAMETER, HALF_EVEN, StringComponent::insideDiameter)
+                .table("String in the hole", "From the bit up; the last component reaches to surface.");
+    }
+
+    /** Mud, gas, volumes and circulation of a section, with "not given" where the case is silent. */
+    public static ResultTable sectionInputs(SectionPlan plan, UnitSystem units) {
+        return new Rows<>(SectionInputs.of(plan, units), units)
+                .text("Input", SectionInputs.Item::name)
+                .text("Value", SectionInputs.Item::value)
+                .table("Inputs", "As the case gives them.");
+    }
+
+    /** Leak-off and integrity tests. */
+    public static ResultTable strengthTests(EarthModel earth, UnitSystem units) {
+        return new Rows<>(earth.tests(), units)
+                .text("Test", StrengthTest::name)
+                .text("Standing", t -> t.standing().title())
+                .number("Depth TVD", Measure.DEPTH, HALF_EVEN, StrengthTest::verticalDepth)
+                .number("Pressure", Measure.PRESSURE_ABSOLUTE, FLOOR, StrengthTest::pressure)
+                .optional(
+                        "Pressure EMW",
+                        Measure.EQUIVALENT_DENSITY,
+                        FLOOR,
+                        t -> equivalent(OptionalDouble.of(t.pressure()), t.verticalDepth()))
+                .optional("Test mud", Measure.DENSITY, HALF_EVEN, StrengthTest::testMudDensity)
+                .text("Source", t -> t.source().text())
+                .table("Strength tests", "Pressures rounded down.");
+    }
+
+    /** Choices of method. */
+    public static ResultTable methods(MethodOptions options, UnitSystem units) {
+        return new Rows<>(ResultWords.options(options, units), units)
+                .text("Question", o -> o.get(0))
+                .text("Choice", o -> o.get(1))
+                .table("Methods", "");
+    }
+
+    private static OptionalDouble volume(Tolerance tolerance) {
+        return tolerance instanceof Tolerance.Finite finite
+                ? OptionalDouble.of(finite.volume())
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble weakPoint(Tolerance tolerance) {
+        return tolerance instanceof Tolerance.Finite finite
+                ? OptionalDouble.of(finite.weakPoint().verticalDepth())
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble margin(SectionEnvelope section, Kick.Scenario scenario) {
+        return toDouble(ResultWords.margin(section, scenario), InfluxMargin::least);
+    }
+
+    private static OptionalDouble pressure(Optional<Maasp> maasp, Function<Maasp, Optional<SurfaceLimit>> which) {
+        return maasp.flatMap(which).map(SurfaceLimit::pressure).orElse(OptionalDouble.empty());
+    }
+
+    private static String lowestName(Optional<Maasp> maasp) {
+        return maasp.flatMap(Maasp::lowest)
+                .map(l -> l.name() + (maasp.get().atMost() ? " (at most: a component is not assessed)" : ""))
+                .orElse("");
+    }
+
+    private static String remark(Maasp maasp, SurfaceLimit limit) {
+        if (limit.notAssessed().isPresent()) {
+            return "not assessed: " + limit.notAssessed().get();
+        }
+        List<String> roles = new ArrayList<>();
+        if (maasp.formation().filter(limit::equals).isPresent()) {
+            roles.add("formation MAASP");
+        }
+        if (maasp.lowest().filter(limit::equals).isPresent()) {
+            roles.add(maasp.atMost() ? "lowest of those assessed" : "lowest surface limit");
+        }
+        return String.join("; ", roles);
+    }
+
+    private static String terms(HandCalculation.Step step, UnitSystem units) {
+        return String.join(
+                ", ",
+                step.terms().stream()
+                        .map(t -> t.symbol() + " = " + units.text(t.value(), t.measure()))
+                        .toList());
+    }
+
+    private static OptionalDouble equivalent(OptionalDouble pressure, double verticalDepth) {
+        return pressure.isPresent() && verticalDepth >= 1
+                ? OptionalDouble.of(EquivalentDensity.of(pressure.getAsDouble(), verticalDepth))
+                : OptionalDouble.empty();
+    }
+
+    private static <T> OptionalDouble toDouble(Optional<T> value, ToDoubleFunction<T> of) {
+        return value.isPresent() ? OptionalDouble.of(of.applyAsDouble(value.get())) : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,174 @@
+package staunch.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import staunch.envelope.SectionEnvelope;
+import staunch.present.Fixtures;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
+
+class TablesTest {
+    private static final UnitSystem FIELD = UnitSystem.FIELD;
+
+    private static List<ResultTable> all(UnitSystem units) {
+        SectionEnvelope holds = Fixtures.holding();
+        var design = Fixtures.wellCase().designs().get(0);
+        return List.of(
+                Tables.sectionSummary(Fixtures.envelope(), units),
+                Tables.verdicts(Fixtures.envelope(), units),
+                Tables.kicks(holds, units),
+                Tables.pressureWindow(holds, units),
+                Tables.windowVerdicts(Fixtures.envelope(), units),
+                Tables.toleranceAlongSection(holds, units),
+                Tables.volumeAgainstIntensity(holds, units),
+                Tables.maasp(holds.maasp().orElseThrow(), units),
+                Tables.maaspAgainstMud(holds, units),
+                Tables.maaspComponentsAgainstMud(holds, units),
+                Tables.influxMargins(holds, units),
+                Tables.displacement(holds.margins().get(0), units),
+                Tables.handCalculation(holds.drilled().hand().orElseThrow(), units),
+                Tables.assumptions(holds, units),
+                Tables.warnings(holds.warnings(), units),
+                Tables.casingProgramme(design, units),
+                Tables.holeProgramme(design, units),
+                Tables.criteria(design, units),
+                Tables.strengthTests(Fixtures.wellCase().earth(), units),
+                Tables.openHole(holds.plan(), units),
+                Tables.drillString(holds.plan(), units),
+                Tables.sectionInputs(holds.plan(), units),
+                Tables.methods(Fixtures.envelope().options(), units));
+    }
+
+    @Test
+    void everyColumnIsDoubleOrText() {
+        for (UnitSystem units : List.of(FIELD, UnitSystem.METRIC, UnitSystem.MIXED, UnitSystem.SI)) {
+            for (ResultTable table : all(units)) {
+                assertTrue(table.rowCount() > 0, table.name());
+                for (Column<?> column : table.table().columns()) {
+                    assertTrue(
+                            column.type() == ColumnType.DOUBLE || column.type() == ColumnType.STRING,
+                            table.name() + ": " + column.name());
+                }
+            }
+        }
+    }
+
+    @Test
+    void numbersAreKeptUnroundedAndShownRoundedDown() {
+        Table table = Tables.sectionSummary(Fixtures.envelope(), FIELD).table();
+        assertEquals(58.27, table.doubleColumn("Drilled tolerance [bbl]").get(2), 1e-9);
+        assertEquals("58.2", table.doubleColumn("Drilled tolerance [bbl]").getString(2));
+        assertEquals("-85", table.doubleColumn("Drilled margin [psi]").getString(3), "−84.2 psi towards breaking");
+    }
+
+    @Test
+    void porePressureIsShownRoundedUpAndStrengthDown() {
+        Table table = Tables.pressureWindow(Fixtures.holding(), FIELD).table();
+        var pore = table.doubleColumn("Pore pressure high EMW [ppg EMW]");
+        var strength = table.doubleColumn("Strength low EMW [ppg EMW]");
+        for (int row = 0; row < table.rowCount(); row++) {
+            assertTrue(Double.parseDouble(pore.getString(row)) >= pore.get(row) - 1e-9);
+            assertTrue(Double.parseDouble(strength.getString(row)) <= strength.get(row) + 1e-9);
+        }
+    }
+
+    @Test
+    void formatsSurviveFilteringAndSorting() {
+        Table table = Tables.toleranceAlongSection(Fixtures.holding(), FIELD).table();
+        Table finite = table.where(table.doubleColumn("Drilled tolerance [bbl]").isNotMissing())
+                .sortDescendingOn("Depth MD [ft]");
+        assertEquals("58.2", finite.doubleColumn("Drilled tolerance [bbl]").getString(0));
+        assertEquals("8600", finite.doubleColumn("Depth MD [ft]").getString(0));
+    }
+
+    @Test
+    void everyKindOfToleranceHasItsWordsAndOnlyAFiniteOneANumber() {
+        Table table = Tables.sectionSummary(Fixtures.envelope(), FIELD).table();
+        List<String> outcomes = table.stringColumn("Drilled outcome").asList();
+        assertEquals("not shut in: drilled on a diverter", outcomes.get(0));
+        assertEquals("no limit: the influx may fill the open hole (391.2 bbl)", outcomes.get(1));
+        assertEquals(
+                "58.2 bbl, limited at 13 3/8 in shoe, top of the influx at the weak point (3000 ft TVD)",
+                outcomes.get(2));
+        assertEquals(
+                "not assessed: there is no strength below the 7 in shoe (missing: earth.strength)", outcomes.get(4));
+        for (int row : new int[] {0, 1, 4}) {
+            assertTrue(table.doubleColumn("Drilled tolerance [bbl]").isMissing(row));
+        }
+        Table curve = Tables.volumeAgainstIntensity(Fixtures.failing(), FIELD).table();
+        int last = curve.rowCount() - 1;
+        assertTrue(curve.doubleColumn("Tolerance [bbl]").isMissing(last));
+        assertEquals(
+                "no tolerance left: fails on intensity alone at depleted sand (9703 ft TVD), 550 psi short",
+                curve.stringColumn("Outcome").get(last));
+    }
+
+    @Test
+    void aComponentWithoutAValueSaysWhy() {
+        Table table =
+                Tables.maasp(Fixtures.failing().maasp().orElseThrow(), FIELD).table();
+        int row = table.rowCount() - 1;
+        assertTrue(table.doubleColumn("Surface pressure [psi gauge]").isMissing(row));
+        assertEquals(
+                "not assessed: no rating in the case (equipment.choke-line.rating)",
+                table.stringColumn("Remark").get(row));
+        assertEquals(
+                "formation MAASP; lowest of those assessed",
+                table.stringColumn("Remark").get(0));
+    }
+
+    @Test
+    void theWellsVerdictNamesEverySection() {
+        assertEquals(
+                "8 1/2 in hole fails; 6 in hole is not assessed; 17 1/2 in hole and 12 1/4 in hole hold;"
+                        + " 17 1/2 in diverter hole is not shut in.",
+                ResultWords.verdict(Fixtures.envelope().sections()));
+    }
+
+    @Test
+    void htmlEscapesWhatCasesSay() {
+        String html = Tables.warnings(List.of(new Warning("<script>", "a & b \"c\" 'd'")), FIELD)
+                .html();
+        assertTrue(html.contains("&lt;script&gt;"), html);
+        assertTrue(html.contains("a &amp; b &quot;c&quot; &#39;d&#39;"), html);
+        assertFalse(html.contains("<script>"));
+    }
+
+    @Test
+    void longTablesTellWhatTheyLeaveOut() {
+        ResultTable table = Tables.toleranceAlongSection(Fixtures.holding(), FIELD);
+        assertTrue(table.html(10).contains("… 191 more rows"));
+        assertTrue(table.text(10).endsWith("… 191 more rows\n"));
+        ResultTable thin = table.thinned(11);
+        assertEquals(11, thin.rowCount());
+        assertEquals(3000.0, thin.table().doubleColumn("Depth MD [ft]").get(0), 1e-9);
+        assertEquals(8600.0, thin.table().doubleColumn("Depth MD [ft]").get(10), 1e-9);
+        assertTrue(thin.caption().endsWith("11 of 201 rows shown."));
+    }
+
+    @Test
+    void textAlignsNumbersToTheRightUnderTheirUnits() {
+        String text = Tables.openHole(Fixtures.holding().plan(), FIELD).text();
+        assertEquals("""
+                From MD  To MD  Diameter
+                   [ft]   [ft]      [in]
+                -------  -----  --------
+                   3000   8600    12.250
+                """, text);
+    }
+
+    @Test
+    void controlCharactersCannotBreakATerminal() {
+        String text = Tables.warnings(List.of(new Warning("a\u001b[2Jb", "c\nd")), FIELD)
+                .text();
+        assertFalse(text.contains("\u001b"));
+        assertTrue(text.contains("c d"));
+    }
+}
