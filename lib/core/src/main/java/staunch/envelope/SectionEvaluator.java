@@ -244,8 +244,9 @@ public final class SectionEvaluator {
         try {
             model.needs(Scenario.DRILLED);
             Kick kick = model.kick(Scenario.DRILLED, depth);
-            return OptionalDouble.of(
-                    model.shoeMargin(kick, model.hole(depth), volume.get().value()));
+            InfluxMargin margin = model.margin(
+                    kick, model.hole(depth), volume.get().value(), volume.get().basis());
+            return OptionalDouble.of(margin.leastAtShoe());
         } catch (Missing | Fault notAssessed) {
             // The tolerance of the same depth carries the reason.
             return OptionalDouble.empty();

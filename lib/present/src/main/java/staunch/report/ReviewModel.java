@@ -1,0 +1,296 @@
+package staunch.report;
+
+import freemarker.core.HTMLOutputFormat;
+import freemarker.template.TemplateModelException;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import staunch.chart.ChartImage;
+import staunch.chart.Charts;
+import staunch.chart.Figure;
+import staunch.chart.NotDrawn;
+import staunch.design.CaseHeader;
+import staunch.design.CasingDesign;
+import staunch.design.WellCase;
+import staunch.envelope.InfluxMargin;
+import staunch.envelope.KickResult;
+import staunch.envelope.Maasp;
+import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionPlan;
+import staunch.envelope.SurfaceLimit;
+import staunch.envelope.WellEnvelope;
+import staunch.fluid.Mud;
+import staunch.limit.PressureRating;
+import staunch.table.ResultTable;
+import staunch.table.ResultWords;
+import staunch.table.Tables;
+import staunch.units.Measure;
+import staunch.units.Source;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+
+/** What the template shows, as plain texts, tables and figures; only tables and figures are markup already. */
+final class ReviewModel {
+    private static final String NONE = "–";
+    private static final int ROWS_ALONG = 13;
+
+    private final WellCase wellCase;
+    private final WellEnvelope envelope;
+    private final UnitSystem units;
+    private final Function<ChartImage, String> drawing;
+
+    /** @param drawing how a chart is set into the page */
+    ReviewModel(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Function<ChartImage, String> drawing) {
+        this.wellCase = wellCase;
+        this.envelope = envelope;
+        this.units = units;
+        this.drawing = drawing;
+    }
+
+    Map<String, Object> root(String css) {
+        CasingDesign design = wellCase.design(envelope.design());
+        Map<String, Object> root = new LinkedHashMap<>();
+        root.put("css", markup(css));
+        root.put("header", header());
+        root.put("answer", ResultWords.verdict(envelope.sections()));
+        root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
+        root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));
+        root.put("schematic", figure(Charts.schematic(wellCase, envelope, units)));
+        root.put("wellWindow", figure(Charts.pressureWindow(wellCase, envelope, units)));
+        root.put("casing", table(Tables.casingProgramme(design, units)));
+        root.put("holes", table(Tables.holeProgramme(design, units)));
+        root.put("criteria", table(Tables.criteria(design, units)));
+        root.put("tests", table(Tables.strengthTests(wellCase.earth(), units)));
+        root.put(
+                "warnings",
+                warnings(Stream.concat(wellCase.warnings().stream(), envelope.warnings().stream())
+                        .distinct()
+                        .toList()));
+        root.put("methods", table(Tables.methods(envelope.options(), units)));
+        root.put(
+                "files",
+                wellCase.files().stream()
+                        .map(f -> Map.of("path", f.path(), "sha256", f.sha256()))
+                        .toList());
+        List<Map<String, Object>> sections = new ArrayList<>();
+        for (int i = 0; i < envelope.sections().size(); i++) {
+            sections.add(section(envelope.sections().get(i), i + 1));
+        }
+        root.put("sections", sections);
+        return root;
+    }
+
+    private Map<String, Object> header() {
+        CaseHeader header = wellCase.header();
+        Map<String, Object> block = new LinkedHashMap<>();
+        block.put("well", header.well());
+        block.put("title", header.title());
+        block.put("revision", header.revision().orElse(NONE));
+        block.put("date", header.date().orElse(NONE));
+        block.put("prepared", header.preparedBy().orElse(NONE));
+        block.put("checked", header.checkedBy().orElse(NONE));
+        block.put("approved", header.approvedBy().orElse(NONE));
+        block.put("notice", header.notice().orElse(""));
+        block.put("design", envelope.design());
+        block.put("units", units.name());
+        block.put("datum", wellCase.datum().name());
+        return block;
+    }
+
+    private Map<String, Object> section(SectionEnvelope section, int number) {
+        SectionPlan plan = section.plan();
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("id", "section-" + number);
+        model.put("name", plan.name());
+        model.put("outcome", section.verdict().outcome().name());
+        model.put("outcomeTitle", section.verdict().outcome().title());
+        model.put("statement", section.verdict().statement());
+        model.put("governing", orNone(section.verdict().governing()));
+        model.put("depths", depths(plan.topDepth(), plan.bottomDepth()) + " MD");
+        model.put("facts", facts(section));
+        model.put("drilled", kick(section, section.drilled()));
+        model.put("swabbed", kick(section, section.swabbed()));
+        model.put("largestIntensity", ResultWords.text(section.largestIntensity(), units));
+        model.put("zeroGain", ResultWords.text(section.zeroGainMargin(), units));
+        model.put("windowVerdict", section.window().verdict().statement());
+        model.put("formationMaasp", pressure(section, Maasp::formation));
+        model.put("lowestLimit", (atMost(section) ? "at most " : "") + pressure(section, Maasp::lowest));
+        model.put(
+                "lowestAt",
+                section.maasp().flatMap(Maasp::lowest).map(SurfaceLimit::name).orElse(""));
+        model.put("warnings", warnings(section.warnings()));
+        model.put(
+                "figures",
+                Stream.of(
+                                Charts.pressureWindow(wellCase, section, units),
+                                Charts.toleranceAlongSection(section, units),
+                                Charts.volumeAgainstIntensity(section, units),
+                                Charts.maaspAgainstMud(section, units),
+                                Charts.marginWhileCirculating(section, units))
+                        .map(this::figure)
+                        .toList());
+        List<ResultTable> maasp = new ArrayList<>();
+        section.maasp().ifPresent(m -> maasp.add(Tables.maasp(m, units)));
+        maasp.add(Tables.maaspAgainstMud(section, units).thinned(ROWS_ALONG));
+        model.put("maaspTables", tables(maasp));
+        model.put(
+                "toleranceTables",
+                tables(List.of(
+                        Tables.kicks(section, units),
+                        Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG),
+                        Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG),
+                        Tables.influxMargins(section, units))));
+        model.put("hands", hands(section));
+        model.put(
+                "inputTables",
+                tables(List.of(
+                        Tables.sectionInputs(plan, units),
+                        Tables.openHole(plan, units),
+                        Tables.drillString(plan, units),
+                        Tables.pressureWindow(section, units).thinned(ROWS_ALONG))));
+        model.put("assumptions", table(Tables.assumptions(section, units)));
+        model.put("sources", sources(section));
+        return model;
+    }
+
+    private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("brief", ResultWords.brief(kick.tolerance(), units));
+        model.put("full", ResultWords.full(kick.tolerance(), units));
+        model.put("likely", ResultWords.brief(kick.likelyTolerance(), units));
+        model.put("verdict", kick.verdict().statement());
+        model.put(
+                "requiredText",
+                kick.required().isPresent()
+                        ? "required " + units.text(kick.required().getAsDouble(), Measure.VOLUME, RoundingMode.CEILING)
+                        : "no criterion");
+        model.put(
+                "margin",
+                ResultWords.margin(section, kick.scenario())
+                        .map(InfluxMargin::least)
+                        .map(m -> units.number(m, Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR))
+                        .orElse(NONE));
+        return model;
+    }
+
+    private List<Map<String, Object>> hands(SectionEnvelope section) {
+        List<Map<String, Object>> hands = new ArrayList<>();
+        for (KickResult kick : List.of(section.drilled(), section.swabbed())) {
+            kick.hand().ifPresent(hand -> {
+                Map<String, Object> model = table(Tables.handCalculation(hand, units));
+                model.put("name", "Hand calculation, " + kick.scenario().title());
+                hands.add(model);
+            });
+        }
+        return hands;
+    }
+
+    private String facts(SectionEnvelope section) {
+        SectionPlan plan = section.plan();
+        String mud = plan.mud()
+                .map(Mud::density)
+                .map(d -> "mud " + units.text(d, Measure.DENSITY))
+                .orElse("mud not given");
+        return units.text(plan.bitDiameter(), Measure.DIAMETER)
+                + " hole, "
+                + depths(plan.topDepth(), plan.bottomDepth())
+                + " MD, "
+                + depths(section.shoeVerticalDepth(), section.bottomVerticalDepth())
+                + " TVD, "
+                + mud
+                + ", "
+                + plan.drilling().title();
+    }
+
+    private String depths(double from, double to) {
+        return units.number(from, Measure.DEPTH) + " to " + units.text(to, Measure.DEPTH);
+    }
+
+    private String pressure(SectionEnvelope section, Function<Maasp, Optional<SurfaceLimit>> which) {
+        OptionalDouble pressure =
+                section.maasp().flatMap(which).map(SurfaceLimit::pressure).orElse(OptionalDouble.empty());
+        return pressure.isPresent()
+                ? units.number(pressure.getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR)
+                : NONE;
+    }
+
+    private static boolean atMost(SectionEnvelope section) {
+        return section.maasp().filter(m -> m.lowest().isPresent() && m.atMost()).isPresent();
+    }
+
+    private List<String> sources(SectionEnvelope section) {
+        Set<String> sources = new LinkedHashSet<>();
+        section.plan()
+                .criteria()
+                .ifPresent(c -> sources.add("Criteria: " + c.source().text()));
+        wellCase.earth().tests().stream()
+                .filter(t -> t.verticalDepth() >= section.shoeVerticalDepth() - 20
+                        && t.verticalDepth() <= section.bottomVerticalDepth())
+                .forEach(t -> sources.add(t.name() + ": " + t.source().text()));
+        wellCase.earth().weakZones().stream()
+                .filter(z -> z.topVerticalDepth() <= section.bottomVerticalDepth()
+                        && z.bottomVerticalDepth() >= section.shoeVerticalDepth())
+                .forEach(z ->
+                        sources.add("Weak zone " + z.name() + ": " + z.source().text()));
+        wellCase.equipment().wellhead().ifPresent(r -> rating(r, sources));
+        wellCase.equipment().chokeManifold().ifPresent(r -> rating(r, sources));
+        wellCase.equipment().stack().forEach(e -> e.rating().ifPresent(r -> rating(r, sources)));
+        return List.copyOf(sources);
+    }
+
+    private static void rating(PressureRating rating, Set<String> sources) {
+        rating.source().map(Source::text).ifPresent(s -> sources.add("Rating of " + rating.equipment() + ": " + s));
+    }
+
+    private static List<Map<String, String>> warnings(List<Warning> warnings) {
+        return warnings.stream()
+                .map(w -> Map.of("subject", w.subject(), "text", w.text()))
+                .toList();
+    }
+
+    private static List<Map<String, Object>> tables(List<ResultTable> tables) {
+        return tables.stream().map(ReviewModel::table).toList();
+    }
+
+    private static Map<String, Object> table(ResultTable table) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("name", table.name());
+        model.put("caption", table.caption());
+        model.put("empty", table.rowCount() == 0);
+        model.put("html", markup(table.html()));
+        return model;
+    }
+
+    private Map<String, Object> figure(Figure figure) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        model.put("title", figure.title());
+        if (figure instanceof ChartImage image) {
+            model.put("drawn", true);
+            model.put("html", markup(drawing.apply(image)));
+        } else {
+            model.put("drawn", false);
+            model.put("reason", ((NotDrawn) figure).reason());
+        }
+        return model;
+    }
+
+    private static String orNone(String text) {
+        return text.isEmpty() ? NONE : text;
+    }
+
+    private static Object markup(String html) {
+        try {
+            return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+        } catch (TemplateModelException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+}

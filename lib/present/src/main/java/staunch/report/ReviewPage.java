@@ -1,0 +1,42 @@
+package staunch.report;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import staunch.chart.ChartImage;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.units.UnitSystem;
+
+/**
+ * The review of a well as one HTML page that needs nothing beside it: no script, no file, no network. Equal results give
+ * equal bytes; the only date in it is the case's own.
+ */
+public final class ReviewPage {
+    /** Name of the page in its directory. */
+    public static final String FILE_NAME = "index.html";
+
+    private ReviewPage() {}
+
+    /**
+     * Writes the page. It appears whole or not at all: an interrupted run leaves the page that was there before.
+     *
+     * @param wellCase the case that was evaluated
+     * @param envelope its results
+     * @param units to show
+     * @param directory made where it does not exist
+     * @return the page's file
+     * @throws IOException where it cannot be written
+     */
+    public static Path write(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Path directory)
+            throws IOException {
+        byte[] page = html(wellCase, envelope, units).getBytes(StandardCharsets.UTF_8);
+        return WholeFile.write(directory.resolve(FILE_NAME), out -> out.write(page));
+    }
+
+    /** The page as text. */
+    public static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units) {
+        ReviewModel model = new ReviewModel(wellCase, envelope, units, ChartImage::inlineSvg);
+        return Pages.fill("review.ftl", model.root(Pages.resource("page.css")));
+    }
+}

@@ -1,0 +1,146 @@
+<#ftl output_format="HTML">
+<#-- One template for the page and for the PDF: well-formed, so that the PDF engine reads it too. -->
+<#macro mark outcome>
+<#if outcome == "HOLDS"><svg class="mark" width="14" height="14" viewBox="0 0 14 14" xmlns="http://www.w3.org/2000/svg" aria-hidden="true"><circle cx="7" cy="7" r="6" fill="#00734f"/><path d="M3.8 7.2 L6.2 9.6 L10.4 4.8" fill="none" stroke="#ffffff" stroke-width="1.8"/></svg>
+<#elseif outcome == "FAILS"><svg class="mark" width="14" height="14" viewBox="0 0 14 14" xmlns="http://www.w3.org/2000/svg" aria-hidden="true"><rect x="1" y="1" width="12" height="12" fill="#b23c00"/><path d="M4 4 L10 10 M10 4 L4 10" fill="none" stroke="#ffffff" stroke-width="1.8"/></svg>
+<#elseif outcome == "NOT_ASSESSED"><svg class="mark" width="14" height="14" viewBox="0 0 14 14" xmlns="http://www.w3.org/2000/svg" aria-hidden="true"><path d="M7 1 L13.4 12.6 L0.6 12.6 Z" fill="#e69f00"/><path d="M7 5 L7 8.8 M7 9.8 L7 11.4" fill="none" stroke="#1f2933" stroke-width="1.6"/></svg>
+<#else><svg class="mark" width="14" height="14" viewBox="0 0 14 14" xmlns="http://www.w3.org/2000/svg" aria-hidden="true"><circle cx="7" cy="7" r="5.6" fill="none" stroke="#77828d" stroke-width="1.6"/><path d="M3.6 7 L10.4 7" fill="none" stroke="#77828d" stroke-width="1.6"/></svg>
+</#if>
+</#macro>
+<#macro table t>
+<h4>${t.name}</h4>
+<#if t.empty><p class="none">None given.</p><#else><div class="scroll">${t.html}</div><#if t.caption?has_content><p class="caption">${t.caption}</p></#if></#if>
+</#macro>
+<#macro figure f>
+<figure><#if f.drawn>${f.html}<#else><p class="not-drawn">Not drawn: ${f.reason}.</p></#if><figcaption>${f.title}</figcaption></figure>
+</#macro>
+<!DOCTYPE html>
+<html lang="en" xmlns="http://www.w3.org/1999/xhtml">
+<head>
+<meta charset="UTF-8"/>
+<meta name="viewport" content="width=device-width, initial-scale=1"/>
+<meta name="color-scheme" content="light dark"/>
+<title>Well-control review: ${header.well}</title>
+<style>
+${css}
+</style>
+</head>
+<body>
+<div class="page">
+<header class="title">
+<div class="name">
+<p class="kind">Well-control review</p>
+<h1>${header.well}</h1>
+<p class="subtitle">${header.title}</p>
+</div>
+<table class="block"><tbody>
+<tr><th>Revision</th><td>${header.revision}</td><th>Date</th><td>${header.date}</td><th>Casing design</th><td>${header.design}</td></tr>
+<tr><th>Prepared</th><td>${header.prepared}</td><th>Checked</th><td>${header.checked}</td><th>Approved</th><td>${header.approved}</td></tr>
+<tr><th>Depths from</th><td>${header.datum}</td><th>Units</th><td>${header.units}</td><th>Case warnings</th><td>${warnings?size}</td></tr>
+</tbody></table>
+</header>
+<#if header.notice?has_content><p class="notice">${header.notice}</p></#if>
+
+<section id="summary">
+<h2>Section summary</h2>
+<p class="answer">${answer}</p>
+<div class="scroll">
+<table class="summary">
+<thead>
+<tr><th>Section</th><th>Drilled kick<br/><span class="unit">tolerance / required</span></th><th>Swabbed kick<br/><span class="unit">tolerance / required</span></th><th>Governing limit</th><th class="n">Least margin<br/><span class="unit">${marginUnit}, drilled / swabbed</span></th><th class="n">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th>Verdict</th></tr>
+</thead>
+<tbody>
+<#list sections as s>
+<tr class="${s.outcome?lower_case}">
+<td><a href="#${s.id}"><strong>${s.name}</strong></a><br/><span class="small">${s.depths}</span></td>
+<td><span class="value">${s.drilled.brief}</span><br/><span class="small">${s.drilled.requiredText}</span></td>
+<td><span class="value">${s.swabbed.brief}</span><br/><span class="small">${s.swabbed.requiredText}</span></td>
+<td>${s.governing}</td>
+<td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
+<td class="n">${s.formationMaasp}</td>
+<td class="n">${s.lowestLimit}<#if s.lowestAt?has_content><br/><span class="small">${s.lowestAt}</span></#if></td>
+<td class="verdict"><@mark s.outcome/> <strong>${s.outcomeTitle}</strong><br/><span class="small">${s.statement}</span></td>
+</tr>
+</#list>
+</tbody>
+</table>
+</div>
+<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MAASP and margins rounded down.</p>
+</section>
+
+<section id="well">
+<h2>The well</h2>
+<div class="figures">
+<@figure schematic/>
+<@figure wellWindow/>
+</div>
+<@table casing/>
+<@table holes/>
+<@table criteria/>
+<@table tests/>
+<#if warnings?has_content>
+<h4>Warnings for the whole well</h4>
+<ul class="warnings"><#list warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
+</#if>
+</section>
+
+<#list sections as s>
+<section class="hole" id="${s.id}">
+<h2>${s.name}</h2>
+<p class="facts">${s.facts}</p>
+<div class="box ${s.outcome?lower_case}">
+<p class="word"><@mark s.outcome/> <strong>${s.outcomeTitle?cap_first}</strong></p>
+<p>${s.statement}.<#if s.governing != "–"> Governing limit: ${s.governing}.</#if></p>
+<table class="pairs"><tbody>
+<tr><th>Drilled kick</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
+<tr><th>Swabbed kick</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
+<tr><th>Likely estimates</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
+<tr><th>Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
+<tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
+<tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>
+</tbody></table>
+</div>
+<#if s.warnings?has_content>
+<h3>Warnings</h3>
+<ul class="warnings"><#list s.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
+</#if>
+<h3>Charts</h3>
+<div class="figures">
+<#list s.figures as f><@figure f/></#list>
+</div>
+<h3>MAASP</h3>
+<#list s.maaspTables as t><@table t/></#list>
+<h3>Kick tolerance</h3>
+<#list s.toleranceTables as t><@table t/></#list>
+<#if s.hands?has_content>
+<h3>Hand calculation beside the full answer</h3>
+<#list s.hands as t><@table t/></#list>
+</#if>
+<h3>Inputs</h3>
+<#list s.inputTables as t><@table t/></#list>
+<h3>Assumptions and sources</h3>
+<@table s.assumptions/>
+<h4>Sources</h4>
+<#if s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if>
+</section>
+</#list>
+
+<section id="methods">
+<h2>Methods, input files, cautions</h2>
+<@table methods/>
+<h4>Input files</h4>
+<#if files?has_content>
+<table class="staunch"><thead><tr><th>File</th><th>SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>
+<#else><p class="none">The case was built in code, not read from files.</p></#if>
+<h4>Cautions</h4>
+<ul class="cautions">
+<li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
+<li>Local regulations, the rig's own procedures and the judgement of certified well-control staff prevail over it.</li>
+<li>It answers for the inputs named here and nothing else; strengths that were not tested may be lower, pore pressures higher.</li>
+<li>Equipment counts by its plain rating. Closing on, hanging off and shearing what is in the bore are not checked.</li>
+<li>"Not assessed" means that the question is open, not that the section holds.</li>
+</ul>
+</section>
+</div>
+</body>
+</html>

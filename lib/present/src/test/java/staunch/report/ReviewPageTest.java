@@ -1,0 +1,145 @@
+package staunch.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.InputSource;
+import staunch.design.Study;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.present.Fixtures;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+
+class ReviewPageTest {
+    private static final String HOSTILE = "</style></title><script>alert('x')</script>\"&<b>";
+
+    @TempDir
+    Path directory;
+
+    private static String page(UnitSystem units) {
+        return ReviewPage.html(Fixtures.wellCase(), Fixtures.envelope(), units);
+    }
+
+    @Test
+    void equalResultsGiveEqualBytes() {
+        assertEquals(page(UnitSystem.FIELD), page(UnitSystem.FIELD));
+    }
+
+    @Test
+    void thePageStandsAlone() {
+        String page = page(UnitSystem.FIELD);
+        assertFalse(page.contains("<script"));
+        assertFalse(page.contains("<link"));
+        assertFalse(Pattern.compile("(src|href)=\"(?!#|data:)").matcher(page).find(), "nothing is loaded from outside");
+        assertFalse(page.contains("@import"));
+        assertFalse(Pattern.compile("url\\((?!#|data:)").matcher(page).find());
+    }
+
+    @Test
+    void thePageIsWellFormed() throws Exception {
+        for (UnitSystem units : List.of(UnitSystem.FIELD, UnitSystem.METRIC, UnitSystem.MIXED, UnitSystem.SI)) {
+            parse(page(units));
+        }
+    }
+
+    private static void parse(String page) throws Exception {
+        DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(page)));
+    }
+
+    @Test
+    void everyTextOfTheCaseIsEscaped() throws Exception {
+        WellCase wellCase = Fixtures.wellCase(HOSTILE);
+        WellEnvelope plain = Fixtures.envelope();
+        WellEnvelope envelope = new WellEnvelope(
+                plain.design(), plain.options(), plain.sections(), List.of(new Warning(HOSTILE, HOSTILE)));
+        String page = ReviewPage.html(wellCase, envelope, UnitSystem.FIELD);
+        assertFalse(page.contains("<script"));
+        assertFalse(page.contains("alert('x')"));
+        assertTrue(page.contains("&lt;script&gt;"));
+        parse(page);
+    }
+
+    @Test
+    void theFirstScreenHoldsTheAnswer() {
+        String page = page(UnitSystem.FIELD);
+        String first = page.substring(0, page.indexOf("<section id=\"well\">"));
+        for (String said : List.of(
+                "Heron-1",
+                "2026-03-14",
+                "A. Planner",
+                "Invented well",
+                "8 1/2 in hole fails; 6 in hole is not assessed",
+                "14.9 bbl",
+                "required 25.0 bbl",
+                "depleted sand, influx part-way up",
+                ">-85<",
+                "at most 605",
+                "no limit (open hole: 391.2 bbl)")) {
+            assertTrue(first.contains(said), said);
+        }
+    }
+
+    @Test
+    void everySectionHasItsPage() {
+        String page = page(UnitSystem.FIELD);
+        for (int i = 1; i <= 5; i++) {
+            assertTrue(page.contains("<section class=\"hole\" id=\"section-" + i + "\">"));
+            assertTrue(page.contains("href=\"#section-" + i + "\""));
+        }
+        assertTrue(page.contains("to be verified by a competent person"));
+        assertTrue(page.contains("certified well-control staff"));
+    }
+
+    @Test
+    void whatTheEngineComputesCanBeShown() throws Exception {
+        WellEnvelope envelope = Study.of(Fixtures.wellCase()).evaluate();
+        parse(ReviewPage.html(Fixtures.wellCase(), envelope, UnitSystem.METRIC));
+    }
+
+    @Test
+    void writesOneFileAndReplacesIt() throws IOException {
+        Path target = directory.resolve("made/on/the/way");
+        ReviewPage.write(Fixtures.wellCase(), Fixtures.envelope(), UnitSystem.METRIC, target);
+        Path file = ReviewPage.write(Fixtures.wellCase(), Fixtures.envelope(), UnitSystem.FIELD, target);
+        assertEquals(target.resolve("index.html"), file);
+        assertEquals(page(UnitSystem.FIELD), Files.readString(file));
+        assertEquals(List.of("index.html"), names(target));
+    }
+
+    @Test
+    void anInterruptedRunLeavesThePreviousPageWhole() throws IOException {
+        Path file = directory.resolve("index.html");
+        Files.writeString(file, "the page before");
+        IOException stopped = assertThrows(
+                IOException.class,
+                () -> WholeFile.write(file, out -> {
+                    out.write("half a pa".getBytes(StandardCharsets.UTF_8));
+                    out.flush();
+                    assertEquals("the page before", Files.readString(file));
+                    throw new IOException("disk full");
+                }));
+        assertEquals("disk full", stopped.getMessage());
+        assertEquals("the page before", Files.readString(file));
+        assertEquals(List.of("index.html"), names(directory));
+    }
+
+    private static List<String> names(Path directory) throws IOException {
+        try (Stream<Path> files = Files.list(directory)) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+}
