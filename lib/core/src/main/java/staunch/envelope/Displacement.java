@@ -15,20 +15,19 @@ import staunch.units.ConvergenceFault;
  * tolerance is the least m(t). It is sampled at every break of geometry and limit, at either end of the bubble, and in
  * between, then each low bracket is refined.
  *
- * <p>A workspace for one thread; nothing is allocated while solving.
+ * <p>A workspace for one thread; the walk itself allocates nothing.
  */
 final class Displacement {
     /** No amount of gas reaches the limit. */
     static final double UNLIMITED = Double.POSITIVE_INFINITY;
 
-    private static final double GOLDEN = 0.5 * (3 - Math.sqrt(5));
     private static final double PRESSURE_TOLERANCE = 1e-6;
     private static final double DEPTH_TOLERANCE = 1e-10;
-    private static final double SEARCH_TOLERANCE = 1e-3;
+    private static final double SEARCH_TOLERANCE = 1e-2;
     private static final int MOST_STEPS = 100;
 
     /** A local low this close to the best found so far is worth a search; samples are close enough to miss no more. */
-    private static final double NEAR_BEST = 1.1;
+    private static final double NEAR_BEST = 1.05;
 
     private final AnnulusGrid grid;
     private final FormationLimit limit;
@@ -203,19 +202,19 @@ final class Displacement {
     /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */
     double leastMassWhileRising(LowerEnd mudLine) {
         bestMass = UNLIMITED;
+        for (int i = grid.pieces() - 1; i > 0 && grid.measuredDepth(i) > limit.top(0); i--) {
+            if (grid.isBreak(i)) {
+                double lower = grid.measuredDepth(i);
+                double z = grid.verticalDepth(i);
+                keep(massAtLowerEnd(lower, z, mudLine.pressure(lower, z)));
+            }
+        }
         double spacing = (limit.bottom(limit.segments() - 1) - limit.top(0)) / samples;
         int first = 0;
         for (int s = 0; s < limit.segments(); s++) {
             if (limit.breakBelow(s)) {
                 scan(first, s, spacing, mudLine);
                 first = s + 1;
-            }
-        }
-        for (int i = grid.pieces() - 1; i > 0 && grid.measuredDepth(i) > limit.top(0); i--) {
-            if (grid.isBreak(i)) {
-                double lower = grid.measuredDepth(i);
-                double z = grid.verticalDepth(i);
-                keep(massAtLowerEnd(lower, z, mudLine.pressure(lower, z)));
             }
         }
         foundTop = bestTop;
@@ -276,28 +275,7 @@ final class Displacement {
         }
     }
 
-    /** Golden section. */
     private void search(int first, int last, double from, double to, LowerEnd mudLine) {
-        double a = from;
-        double b = to;
-        double x = a + GOLDEN * (b - a);
-        double y = b - GOLDEN * (b - a);
-        double fx = at(first, last, x, mudLine);
-        double fy = at(first, last, y, mudLine);
-        while (b - a > SEARCH_TOLERANCE) {
-            if (fx < fy) {
-                b = y;
-                y = x;
-                fy = fx;
-                x = a + GOLDEN * (b - a);
-                fx = at(first, last, x, mudLine);
-            } else {
-                a = x;
-                x = y;
-                fx = fy;
-                y = b - GOLDEN * (b - a);
-                fy = at(first, last, y, mudLine);
-            }
-        }
+        Minimum.search(t -> at(first, last, t, mudLine), from, to, SEARCH_TOLERANCE);
     }
 }

@@ -13,8 +13,10 @@ import staunch.earth.Range;
 import staunch.earth.TemperatureProfile;
 import staunch.fluid.Mud;
 import staunch.influx.MudColumn;
+import staunch.limit.CasingBurst;
 import staunch.limit.FlowLine;
 import staunch.limit.PressureRating;
+import staunch.limit.StackRating;
 import staunch.units.Physics;
 import staunch.well.CasingProfile;
 import staunch.well.CasingString;
@@ -175,13 +177,13 @@ final class MaaspCalculator {
         CasingString string = stretch.string();
         String name =
                 string.name() + stretch.interval().grade().map(g -> " " + g).orElse("");
-        OptionalDouble rating = CasingRating.of(stretch.interval());
-        if (rating.isEmpty()) {
+        CasingBurst burst = CasingBurst.of(stretch.interval());
+        if (burst instanceof CasingBurst.NotAssessed not) {
             return notAssessed(
                     name,
                     SurfaceLimit.Type.CASING,
                     stretch.from(),
-                    "its burst rating is not known (missing: burst rating or yield strength)");
+                    "its burst rating is not known (missing: " + not.missing() + ")");
         }
         if (string.allowedBurstShare().isEmpty()) {
             return notAssessed(
@@ -190,7 +192,8 @@ final class MaaspCalculator {
                     stretch.from(),
                     "the allowed share of burst is not set (missing: casing string: allowed burst share)");
         }
-        double allowed = rating.getAsDouble() * string.allowedBurstShare().getAsDouble();
+        double allowed = ((CasingBurst.Rated) burst).pressure()
+                * string.allowedBurstShare().getAsDouble();
         double least = Double.POSITIVE_INFINITY;
         double where = stretch.from();
         for (double depth : checkedDepths(stretch)) {
@@ -274,7 +277,7 @@ final class MaaspCalculator {
         List<SurfaceLimit> list = new ArrayList<>();
         list.add(rated(
                 mud, "wellhead", SurfaceLimit.Type.WELLHEAD, input.equipment().wellhead(), true));
-        list.add(rated(mud, "BOP stack", SurfaceLimit.Type.BOP, StackRating.of(input.equipment()), true));
+        list.add(stack(mud));
         Optional<FlowLine> line = input.equipment().chokeLine();
         if (line.isPresent() || input.datum().stackAtSeabed()) {
             list.add(rated(
@@ -291,6 +294,19 @@ final class MaaspCalculator {
                 input.equipment().chokeManifold(),
                 false));
         return list;
+    }
+
+    private SurfaceLimit stack(MudColumn mud) {
+        if (StackRating.of(input.equipment().stack()) instanceof StackRating.NotAssessed not) {
+            return notAssessed(
+                    "BOP stack",
+                    SurfaceLimit.Type.BOP,
+                    input.datum().stackDepth(),
+                    "its rating is not known (missing: " + not.missing() + ")");
+        }
+        StackRating.Rated rated =
+                (StackRating.Rated) StackRating.of(input.equipment().stack());
+        return rated(mud, "BOP stack", SurfaceLimit.Type.BOP, Optional.of(rated.lowest()), true);
     }
 
     /** Limit by a rating at the stack or at surface; the column in the choke line loads what sits at the stack. */

@@ -15,7 +15,8 @@ import staunch.influx.LowerEnd;
  */
 final class MarginSolver {
     private static final int POSITIONS = 48;
-    private static final double POSITION_TOLERANCE = 1e-4;
+    private static final int FEW_POSITIONS = 12;
+    private static final double POSITION_TOLERANCE = 1e-3;
 
     private final ToleranceSolver tolerance;
     private final DrilledHole hole;
@@ -34,11 +35,27 @@ final class MarginSolver {
     /** Margins over the displacement of an influx that fills a volume of the annulus at shut-in. */
     static InfluxMargin solve(
             ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume, String volumeBasis) {
+        return new MarginSolver(tolerance, hole, kick, mass(tolerance, hole, kick, volume)).solve(volume, volumeBasis);
+    }
+
+    /** Least margin at the shoe alone, from fewer positions: what a depth of the section needs. */
+    static double atShoe(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {
+        MarginSolver solver = new MarginSolver(tolerance, hole, kick, mass(tolerance, hole, kick, volume));
+        double shoe = hole.limit().top(0);
+        List<State> states = new ArrayList<>();
+        for (int i = 0; i <= FEW_POSITIONS; i++) {
+            states.add(solver.rising(hole.measuredDepth() - (hole.measuredDepth() - shoe) * i / FEW_POSITIONS));
+        }
+        State shutIn = solver.state(
+                hole.measuredDepth(), hole.verticalDepth(), kick.formationPressure(), Stage.Moment.SHUT_IN);
+        return Math.min(shutIn.shoeMargin, solver.refined(states, State::shoeMargin).shoeMargin);
+    }
+
+    private static double mass(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {
         GasColumn column = tolerance.column();
         column.start(hole.verticalDepth(), kick.formationPressure());
         double top = hole.grid().topOfVolume(hole.measuredDepth(), volume);
-        double mass = hole.grid().mass(column, top, hole.measuredDepth());
-        return new MarginSolver(tolerance, hole, kick, mass).solve(volume, volumeBasis);
+        return hole.grid().mass(column, top, hole.measuredDepth());
     }
 
     private InfluxMargin solve(double volume, String volumeBasis) {
@@ -90,7 +107,7 @@ final class MarginSolver {
                 lower >= hole.measuredDepth() - 1e-6 ? Stage.Moment.START_OF_CIRCULATION : Stage.Moment.RISING);
     }
 
-    /** Golden section between the neighbours of the smallest sample. */
+    /** Searches between the neighbours of the smallest sample. */
     private State refined(List<State> states, ToDoubleFunction<State> margin) {
         int best = 0;
         for (int i = 1; i < states.size(); i++) {
@@ -98,24 +115,22 @@ final class MarginSolver {
                 best = i;
             }
         }
-        double a = states.get(Math.min(best + 1, states.size() - 1)).bottom;
-        double b = states.get(Math.max(best - 1, 0)).bottom;
-        State found = states.get(best);
-        double ratio = 0.5 * (3 - Math.sqrt(5));
-        while (b - a > POSITION_TOLERANCE) {
-            State x = rising(a + ratio * (b - a));
-            State y = rising(b - ratio * (b - a));
-            State better = margin.applyAsDouble(x) < margin.applyAsDouble(y) ? x : y;
-            if (better == x) {
-                b = y.bottom;
-            } else {
-                a = x.bottom;
-            }
-            if (margin.applyAsDouble(better) < margin.applyAsDouble(found)) {
-                found = better;
-            }
-        }
-        return found;
+        double from = states.get(Math.min(best + 1, states.size() - 1)).bottom;
+        double to = states.get(Math.max(best - 1, 0)).bottom;
+        State[] found = {states.get(best)};
+        Minimum.search(
+                lower -> {
+                    State state = rising(lower);
+                    double value = margin.applyAsDouble(state);
+                    if (value < margin.applyAsDouble(found[0])) {
+                        found[0] = state;
+                    }
+                    return value;
+                },
+                from,
+                to,
+                POSITION_TOLERANCE);
+        return found[0];
     }
 
     private State state(double lower, double lowerVertical, double lowerPressure, Stage.Moment moment) {

@@ -231,6 +231,10 @@ final class Model {
         return MarginSolver.solve(solver.orElseThrow(), hole, kick, volume, basis);
     }
 
+    double shoeMargin(Kick kick, DrilledHole hole, double volume) {
+        return MarginSolver.atShoe(solver.orElseThrow(), hole, kick, volume);
+    }
+
     HandCalculation hand(Kick kick, DrilledHole hole, Tolerance.Finite full) {
         double t = temperature.orElseThrow().at(kick.verticalDepth());
         return HandWorking.of(

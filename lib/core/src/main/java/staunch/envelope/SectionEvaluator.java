@@ -244,9 +244,8 @@ public final class SectionEvaluator {
         try {
             model.needs(Scenario.DRILLED);
             Kick kick = model.kick(Scenario.DRILLED, depth);
-            InfluxMargin margin = model.margin(
-                    kick, model.hole(depth), volume.get().value(), volume.get().basis());
-            return OptionalDouble.of(margin.leastAtShoe());
+            return OptionalDouble.of(
+                    model.shoeMargin(kick, model.hole(depth), volume.get().value()));
         } catch (Missing | Fault notAssessed) {
             // The tolerance of the same depth carries the reason.
             return OptionalDouble.empty();

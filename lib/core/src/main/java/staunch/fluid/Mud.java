@@ -3,6 +3,7 @@ package staunch.fluid;
 import java.util.Objects;
 import java.util.Optional;
 import staunch.units.Check;
+import staunch.units.Kind;
 import staunch.units.Measure;
 import staunch.units.Si;
 
@@ -37,5 +38,16 @@ public record Mud(
     /** The same mud at another density. */
     public Mud withDensity(@Si("kg/m3") double newDensity) {
         return new Mud(name, newDensity, base, rheometer, expansion);
+    }
+
+    /**
+     * Density at a pressure and a temperature: by the {@link MudExpansion} where the mud has one, its stated density
+     * otherwise.
+     */
+    @Si("kg/m3")
+    public double densityAt(
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double pressure,
+            @Si(value = "K", kind = Kind.POINT) double temperature) {
+        return expansion.isPresent() ? density * expansion.get().relativeDensity(pressure, temperature) : density;
     }
 }

@@ -25,4 +25,13 @@ public record MudExpansion(
         Check.within("reference pressure of the mud density", referencePressure, 1e4, 2e8, Measure.PRESSURE_ABSOLUTE);
         Check.within("reference temperature of the mud density", referenceTemperature, 250, 500, Measure.TEMPERATURE);
     }
+
+    /** Density at a pressure and a temperature over the stated density: exp(c (p − p₀) − α (T − T₀)). */
+    @Si("1")
+    public double relativeDensity(
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double pressure,
+            @Si(value = "K", kind = Kind.POINT) double temperature) {
+        return Math.exp(compressibility * (pressure - referencePressure)
+                - thermalExpansion * (temperature - referenceTemperature));
+    }
 }

@@ -3,8 +3,11 @@ package staunch.influx;
 import java.util.Arrays;
 import staunch.earth.TemperatureProfile;
 import staunch.fluid.Gas;
+import staunch.units.ConvergenceFault;
 import staunch.units.Kind;
+import staunch.units.Measure;
 import staunch.units.Physics;
+import staunch.units.RangeFault;
 import staunch.units.Si;
 
 /**
@@ -12,14 +15,30 @@ import staunch.units.Si;
  * ways. Pressure in a continuous static gas depends on vertical depth alone, so one column serves any path, also one
  * that rises towards its toe.
  *
- * <p>Fourth-order Runge–Kutta in ln p with steps of at most 100 m that never cross a kink of the temperature profile;
- * ln p between nodes by the quadratic through the slopes at both ends and in the middle. In an isothermal ideal gas this
- * is exact.
+ * <p>Sixth-order collocation at the four Lobatto points (Lobatto IIIA; Hairer and Wanner, Solving Ordinary Differential
+ * Equations II, section IV.5, coefficients from memory, checked by the order seen in the tests) in ln p, with steps of at
+ * most 200 m that never cross a kink of the temperature profile. Fixed-point iteration settles at once, since the slope
+ * hardly depends on pressure. In an isothermal ideal gas this is exact.
  *
  * <p>A column is a workspace for one thread: {@link #start} begins a new column and keeps the memory.
  */
 public final class GasColumn {
-    private static final double LONGEST_STEP = 100.0;
+    private static final double LONGEST_STEP = 200.0;
+    private static final double LOG_TOLERANCE = 1e-10;
+    private static final int MOST_ITERATIONS = 50;
+
+    /** Lobatto points 0, a, 1 − a, 1 of the unit step and the weights of the integrals of the cubic up to a and 1 − a. */
+    private static final double ROOT5 = Math.sqrt(5);
+
+    private static final double LOBATTO = (5 - ROOT5) / 10;
+    private static final double A0 = (11 + ROOT5) / 120;
+    private static final double A1 = (25 - ROOT5) / 120;
+    private static final double A2 = (25 - 13 * ROOT5) / 120;
+    private static final double A3 = (-1 + ROOT5) / 120;
+    private static final double B0 = (11 - ROOT5) / 120;
+    private static final double B1 = (25 + 13 * ROOT5) / 120;
+    private static final double B2 = (25 + ROOT5) / 120;
+    private static final double B3 = (-1 - ROOT5) / 120;
 
     private final Gas gas;
     private final double[] kinkDepth;
@@ -107,22 +126,24 @@ public final class GasColumn {
         return kinkTemperature[i] + share * (kinkTemperature[i + 1] - kinkTemperature[i]);
     }
 
-    private staunch.units.RangeFault outside(double z) {
-        return new staunch.units.RangeFault(
+    private RangeFault outside(double z) {
+        return new RangeFault(
                 "depth asked of the temperature profile",
                 z,
                 kinkDepth[0],
                 kinkDepth[kinkDepth.length - 1],
-                staunch.units.Measure.DEPTH,
+                Measure.DEPTH,
                 "extend the temperature profile in the case");
     }
 
-    /** Nodes of the column in one direction from the known point. */
+    /** Nodes of the column in one direction from the known point; each step keeps the cubic of its slope. */
     private final class Branch {
-        private double[] depth = new double[32];
-        private double[] y = new double[32];
-        private double[] slope = new double[32];
-        private double[] middleSlope = new double[32];
+        private double[] depth = new double[16];
+        private double[] y = new double[16];
+        private double[] slope = new double[16];
+        private double[] c1 = new double[16];
+        private double[] c2 = new double[16];
+        private double[] c3 = new double[16];
         private int last;
         private int hint;
 
@@ -142,28 +163,71 @@ public final class GasColumn {
 
         private void step(int sign) {
             if (last + 1 == depth.length) {
-                depth = Arrays.copyOf(depth, 2 * depth.length);
-                y = Arrays.copyOf(y, 2 * y.length);
-                slope = Arrays.copyOf(slope, 2 * slope.length);
-                middleSlope = Arrays.copyOf(middleSlope, 2 * middleSlope.length);
+                int n = 2 * depth.length;
+                depth = Arrays.copyOf(depth, n);
+                y = Arrays.copyOf(y, n);
+                slope = Arrays.copyOf(slope, n);
+                c1 = Arrays.copyOf(c1, n);
+                c2 = Arrays.copyOf(c2, n);
+                c3 = Arrays.copyOf(c3, n);
             }
             double z0 = depth[last];
-            double z1 = nextNode(z0, sign);
-            double h = z1 - z0;
+            double h = nextNode(z0, sign) - z0;
+            double k0 = slope[last];
             double y0 = y[last];
-            double k1 = slope[last];
-            double middle = z0 + 0.5 * h;
-            double k2 = slope(middle, y0 + 0.5 * h * k1);
-            double k3 = slope(middle, y0 + 0.5 * h * k2);
-            double k4 = slope(z1, y0 + h * k3);
-            double y1 = y0 + h * (k1 + 2 * k2 + 2 * k3 + k4) / 6;
-            // The slope in the middle that makes the quadratic end in y1 as Runge–Kutta found it.
-            double end = slope(z1, y1);
-            middleSlope[last] = (6 * (y1 - y0) / h - k1 - end) / 4;
+            double za = z0 + LOBATTO * h;
+            double zb = z0 + (1 - LOBATTO) * h;
+            double z1 = z0 + h;
+            // The last step's cubic carried on is a good first guess; without one the slope is taken as constant.
+            double ka = guess(za, k0);
+            double kb = guess(zb, k0);
+            double k1 = guess(z1, k0);
+            double y1 = y0;
+            for (int i = 0; ; i++) {
+                double before = y1;
+                double ya = y0 + h * (A0 * k0 + A1 * ka + A2 * kb + A3 * k1);
+                double yb = y0 + h * (B0 * k0 + B1 * ka + B2 * kb + B3 * k1);
+                y1 = y0 + h * (k0 + 5 * ka + 5 * kb + k1) / 12;
+                if (Math.abs(y1 - before) < LOG_TOLERANCE) {
+                    break;
+                }
+                if (i == MOST_ITERATIONS) {
+                    throw new ConvergenceFault("pressure in the gas column", "step of " + h + " m does not settle");
+                }
+                ka = slope(za, ya);
+                kb = slope(zb, yb);
+                k1 = slope(z1, y1);
+            }
+            fit(k0, ka, kb, k1);
             last++;
             depth[last] = z1;
             y[last] = y1;
-            slope[last] = end;
+            slope[last] = k1;
+        }
+
+        private double guess(double z, double constant) {
+            if (last == 0) {
+                return constant;
+            }
+            double s = (z - depth[last - 1]) / (depth[last] - depth[last - 1]);
+            int i = last - 1;
+            return slope[i] + s * (c1[i] + s * (c2[i] + s * c3[i]));
+        }
+
+        /** Cubic through the slopes at the four Lobatto points of a step, in powers of its share s. */
+        private void fit(double k0, double ka, double kb, double k1) {
+            double a = LOBATTO;
+            double b = 1 - LOBATTO;
+            // Newton's divided differences on 0, a, b, 1.
+            double f01 = (ka - k0) / a;
+            double f12 = (kb - ka) / (b - a);
+            double f23 = (k1 - kb) / (1 - b);
+            double f012 = (f12 - f01) / b;
+            double f123 = (f23 - f12) / (1 - a);
+            double f0123 = f123 - f012;
+            c3[last] = f0123;
+            c2[last] = f012 - f0123 * (a + b);
+            c1[last] = f01 - f012 * a + f0123 * a * b;
         }
 
         private double nextNode(double z0, int sign) {
@@ -196,10 +260,7 @@ public final class GasColumn {
             int i = find(z);
             double h = depth[i + 1] - depth[i];
             double s = (z - depth[i]) / h;
-            double k0 = slope[i];
-            double km = middleSlope[i];
-            double k1 = slope[i + 1];
-            return y[i] + h * s * (k0 + s * ((-3 * k0 + 4 * km - k1) / 2 + s * (2 * k0 - 4 * km + 2 * k1) / 3));
+            return y[i] + h * s * (slope[i] + s * (c1[i] / 2 + s * (c2[i] / 3 + s * c3[i] / 4)));
         }
 
         double slopeAt(double z) {
@@ -208,10 +269,7 @@ public final class GasColumn {
             }
             int i = find(z);
             double s = (z - depth[i]) / (depth[i + 1] - depth[i]);
-            double k0 = slope[i];
-            double km = middleSlope[i];
-            double k1 = slope[i + 1];
-            return k0 + s * (-3 * k0 + 4 * km - k1 + s * (2 * k0 - 4 * km + 2 * k1));
+            return slope[i] + s * (c1[i] + s * (c2[i] + s * c3[i]));
         }
     }
 }
