@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import staunch.units.EquivalentDensity;
 import staunch.units.Kind;
-import staunch.units.Physics;
 import staunch.units.Si;
 import staunch.well.WellPath;
 
@@ -180,7 +180,7 @@ public record ExposedStrength(List<Node> nodes, List<Gap> gaps, Optional<Node> s
                 .thenComparingDouble(t -> t.standing() == Standing.INTEGRITY_TEST ? -equivalent(t) : equivalent(t));
 
         private static double equivalent(StrengthTest test) {
-            return (test.pressure() - Physics.ATMOSPHERE) / (Physics.GRAVITY * test.verticalDepth());
+            return EquivalentDensity.of(test.pressure(), test.verticalDepth());
         }
 
         /** Measured depth at which the hole first leaves the vertical depths from the shoe to its test. */

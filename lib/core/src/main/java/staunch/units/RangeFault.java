@@ -75,6 +75,8 @@ public final class RangeFault extends Fault {
         } else {
             range = "is outside " + units.precise(lowest, measure) + " to " + units.precise(highest, measure);
         }
-        return field + " " + units.precise(value, measure) + " " + range + (advice.isEmpty() ? "" : "; " + advice);
+        double bound = value < lowest ? lowest : highest;
+        return field + " " + units.preciseBeside(value, bound, measure) + " " + range
+                + (advice.isEmpty() ? "" : "; " + advice);
     }
 }

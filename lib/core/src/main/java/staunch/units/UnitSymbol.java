@@ -12,8 +12,12 @@ import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
@@ -68,30 +72,35 @@ final class UnitSymbol {
     private final String symbol;
     private final Unit<?> unit;
     private final Kind only;
+    private final Map<Measure, LinearMap> maps = new EnumMap<>(Measure.class);
 
     private UnitSymbol(String symbol, Unit<?> unit, Kind only) {
         this.symbol = symbol;
         this.unit = unit;
         this.only = only;
+        for (Measure measure : Measure.values()) {
+            Unit<?> si = SI_UNITS.get(measure.siUnit());
+            boolean ofKind = only == null || only == measure.kind();
+            // A radian has no dimension, but 30 is no angle and 30 degrees are no pure number.
+            boolean angles = unit.getSystemUnit().equals(RADIAN) == (measure == Measure.ANGLE);
+            if (ofKind && angles && unit.isCompatible(si)) {
+                maps.put(measure, LinearMap.of(unit, si));
+            }
+        }
     }
 
     String symbol() {
         return symbol;
     }
 
+    /** Kind that the symbol itself states, as psia does; null where it states none. */
+    Kind statedKind() {
+        return only;
+    }
+
     /** Linear map from this unit to the SI unit of a measure, or null where the unit cannot hold that measure. */
     LinearMap toSi(Measure measure) {
-        if (only != null && only != measure.kind()) {
-            return null;
-        }
-        try {
-            UnitConverter converter = unit.getConverterToAny(SI_UNITS.get(measure.siUnit()));
-            double zero = converter.convert(0.0);
-            double one = converter.convert(1.0);
-            return new LinearMap(one - zero, zero);
-        } catch (IncommensurableException e) {
-            return null;
-        }
+        return maps.get(measure);
     }
 
     /** Units known under a symbol: more than one where a pressure or a temperature has kinds. */
@@ -99,19 +108,61 @@ final class UnitSymbol {
         return BY_SYMBOL.getOrDefault(symbol, List.of());
     }
 
-    /** Symbols that can hold a measure, in alphabetical order. */
-    static List<String> symbolsFor(Measure measure) {
-        List<String> found = new ArrayList<>();
-        BY_SYMBOL.forEach((name, units) -> {
-            if (units.stream().anyMatch(u -> u.toSi(measure) != null)) {
-                found.add(name);
+    /** The unit under a symbol that holds a measure, or null. */
+    static UnitSymbol named(String symbol, Measure measure) {
+        for (UnitSymbol unit : named(symbol)) {
+            if (unit.toSi(measure) != null) {
+                return unit;
             }
-        });
-        return found;
+        }
+        return null;
+    }
+
+    /** Every symbol known, in alphabetical order. */
+    static Set<String> symbols() {
+        return BY_SYMBOL.keySet();
+    }
+
+    /** A known symbol that an unknown one was probably meant to be: other capitals, a power with ^, or spelt out. */
+    static Optional<String> meant(String unknown) {
+        String plain = plain(unknown);
+        return BY_SYMBOL.keySet().stream()
+                .filter(known -> !known.isEmpty() && plain(known).equals(plain))
+                .findFirst();
+    }
+
+    private static String plain(String symbol) {
+        return symbol.toLowerCase(Locale.ROOT)
+                .replace("^", "")
+                .replace("²", "2")
+                .replace("³", "3")
+                .replace("\u00b0", "deg")
+                .replace("\"", "in")
+                .replace("'", "ft")
+                .replaceAll("(feet|foot)", "ft")
+                .replaceAll("(inches|inch)", "in")
+                .replaceAll("(metres|metre|meters|meter)", "m")
+                .replaceAll("(barrels|barrel|bbls)", "bbl")
+                .replaceAll("^(fahrenheit|f)$", "degf")
+                .replaceAll("^(celsius|c)$", "degc")
+                .replaceAll("(degrees|degree)", "deg");
     }
 
     /** Value in SI = factor × value + offset. */
     record LinearMap(double factor, double offset) {
+        static LinearMap of(Unit<?> from, Unit<?> to) {
+            try {
+                UnitConverter converter = from.getConverterToAny(to);
+                double zero = converter.convert(0.0);
+                // A wide step keeps the digits that the difference of two shifted values would lose.
+                return zero == 0
+                        ? new LinearMap(converter.convert(1.0), 0)
+                        : new LinearMap((converter.convert(1000.0) - zero) / 1000, zero);
+            } catch (IncommensurableException e) {
+                throw new IllegalStateException(from + " was found compatible with " + to, e);
+            }
+        }
+
         double toSi(double value) {
             return factor * value + offset;
         }
@@ -160,6 +211,7 @@ final class UnitSymbol {
         t.add(DENSITY.multiply(POUND_PER_GALLON), "ppg", "lb/gal");
         t.add(DENSITY.multiply(POUND / (FOOT * FOOT * FOOT)), "lb/ft3", "lb/ft³", "pcf");
         t.add(DENSITY.multiply(PSI / FOOT / Physics.GRAVITY), Kind.EQUIVALENT, "psi/ft");
+        t.add(DENSITY.multiply(1000 / Physics.GRAVITY), Kind.EQUIVALENT, "kPa/m");
         t.add(PASCAL, "Pa");
         t.add(PASCAL.multiply(1000), "kPa");
         t.add(PASCAL.multiply(1_000_000), "MPa");

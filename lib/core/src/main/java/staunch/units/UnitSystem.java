@@ -31,7 +31,7 @@ public final class UnitSystem {
     private final String name;
     private final Map<Measure, Shown> shown;
 
-    private record Shown(String symbol, int decimals, UnitSymbol.LinearMap map) {}
+    private record Shown(String symbol, int decimals, UnitSymbol.LinearMap map, Kind stated) {}
 
     private UnitSystem(String name, Map<Measure, Shown> shown) {
         this.name = name;
@@ -92,8 +92,11 @@ public final class UnitSystem {
     /** Unit as an axis or a column names it: the symbol, with the kind where it matters ("psi gauge", "ppg EMW"). */
     public String label(Measure measure) {
         String symbol = symbol(measure);
+        if (unit(measure).stated == measure.kind()) {
+            return measure.kind() == Kind.EQUIVALENT ? symbol + " EMW" : symbol;
+        }
         return switch (measure) {
-            case PRESSURE_ABSOLUTE -> symbol.endsWith("a") && !symbol.endsWith("Pa") ? symbol : symbol + " abs";
+            case PRESSURE_ABSOLUTE -> symbol + " abs";
             case PRESSURE_GAUGE -> symbol + " gauge";
             case EQUIVALENT_DENSITY -> symbol + " EMW";
             default -> symbol;
@@ -105,7 +108,12 @@ public final class UnitSystem {
         return number(si, measure, RoundingMode.HALF_EVEN);
     }
 
-    /** Number alone, rounded as told: tolerances and MAASP down, loads and kill mud density up. */
+    /**
+     * Number alone, rounded as told. Towards the safe side means {@link RoundingMode#FLOOR} for tolerances and MAASP and
+     * {@link RoundingMode#CEILING} for loads and kill mud density; {@link RoundingMode#DOWN} would raise a negative value.
+     *
+     * @throws InputFault where the value is not finite
+     */
     public String number(double si, Measure measure, RoundingMode rounding) {
         double value = fromSi(si, measure);
         if (!Double.isFinite(value)) {
@@ -127,9 +135,20 @@ public final class UnitSystem {
         return join(number(si, measure, rounding), symbol(measure));
     }
 
-    /** Number to six significant digits and unit, for faults: a value just out of range must not look inside it. */
+    /** Number to six significant digits and unit, for faults. */
     public String precise(double si, Measure measure) {
-        return join(trimmed(fromSi(si, measure)), symbol(measure));
+        return join(trimmed(fromSi(si, measure), 6), symbol(measure));
+    }
+
+    /** The same with as many digits as tell it from a bound, so that a value just out of range does not look inside it. */
+    String preciseBeside(double si, double bound, Measure measure) {
+        double value = fromSi(si, measure);
+        double other = fromSi(bound, measure);
+        int digits = 6;
+        while (digits < 17 && value != other && trimmed(value, digits).equals(trimmed(other, digits))) {
+            digits++;
+        }
+        return join(trimmed(value, digits), symbol(measure));
     }
 
     @Override
@@ -147,14 +166,15 @@ public final class UnitSystem {
         return name;
     }
 
-    static String trimmed(double value) {
+    private static String trimmed(double value, int digits) {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
-        BigDecimal decimal = new BigDecimal(value).round(new MathContext(6)).stripTrailingZeros();
+        BigDecimal decimal =
+                new BigDecimal(value).round(new MathContext(digits)).stripTrailingZeros();
         double magnitude = Math.abs(value);
         boolean plain = magnitude == 0 || (magnitude >= 1e-4 && magnitude < 1e9);
-        return plain ? decimal.toPlainString() : decimal.toString();
+        return plain ? decimal.toPlainString() : decimal.toEngineeringString();
     }
 
     private static String join(String number, String symbol) {
@@ -166,16 +186,15 @@ public final class UnitSystem {
     }
 
     private static Shown shown(Measure measure, String symbol, int decimals) {
-        for (UnitSymbol unit : UnitSymbol.named(symbol)) {
-            UnitSymbol.LinearMap map = unit.toSi(measure);
-            if (map != null) {
-                return new Shown(symbol, decimals, map);
-            }
+        Check.within("decimals of " + measure.title(), decimals, 0, 12, Measure.NUMBER);
+        UnitSymbol unit = UnitSymbol.named(symbol, measure);
+        if (unit == null) {
+            throw new UnitFault(
+                    measure.title(),
+                    "cannot be shown in \"" + symbol + "\"",
+                    "use one of " + String.join(", ", measure.usualUnits()));
         }
-        throw new UnitFault(
-                measure.title(),
-                "cannot be shown in \"" + symbol + "\"",
-                "use one of " + String.join(", ", UnitSymbol.symbolsFor(measure)));
+        return new Shown(symbol, decimals, unit.toSi(measure), unit.statedKind());
     }
 
     private static UnitSystem si() {

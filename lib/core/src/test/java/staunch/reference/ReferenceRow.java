@@ -194,7 +194,8 @@ public final class ReferenceRow {
         if (factor != null) {
             return value * factor;
         }
-        if (measure.kind() == Kind.ABSOLUTE && !unit.endsWith("a")) {
+        boolean plainPressure = new Quantity(value, unit).holds(Measure.PRESSURE_DIFFERENCE);
+        if (measure.kind() == Kind.ABSOLUTE && plainPressure) {
             return new Quantity(value, unit).si(Measure.PRESSURE_DIFFERENCE);
         }
         return Quantity.of(value, unit).si(measure);
