@@ -1,0 +1,186 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.limit.CasingBurst;
+import staunch.limit.FlowLine;
+import staunch.limit.PressureRating;
+import staunch.limit.StackRating;
+import staunch.units.Physics;
+import staunch.well.CasingProfile;
+import staunch.well.CasingString;
+import staunch.well.Datum;
+
+/**
+ * The greatest pressure that casing and equipment may see from inside, by depth.
+ *
+ * <p>Casing: back-up outside + allowed share × burst rating, linear between the ends of every exposed stretch and the
+ * points of the pore-pressure profile. Back-up: the lower of low pore pressure and the column of the cement's mix water
+ * from ground or seabed; none where either is not known. Equipment: its rating, at surface or at the stack; the sea
+ * outside counts only where chosen.
+ */
+final class EquipmentLimits {
+    private static final double SEAWATER_DENSITY = 1025;
+
+    /** A string that begins deeper than this below ground or seabed is a liner. */
+    private static final double LINER_TOP = 50;
+
+    private final SectionInput input;
+
+    EquipmentLimits(SectionInput input) {
+        this.input = input;
+    }
+
+    /**
+     * One component.
+     *
+     * @param name in the words of the case
+     * @param type what may break
+     * @param points downwards; empty where not assessed
+     * @param measuredDepth its uppermost depth
+     * @param notAssessed reason and missing field
+     */
+    record Component(
+            String name,
+            SurfaceLimit.Type type,
+            List<Point> points,
+            double measuredDepth,
+            Optional<String> notAssessed) {}
+
+    /** Greatest inside pressure, absolute, at a depth. */
+    record Point(double measuredDepth, double verticalDepth, double pressure) {}
+
+    List<Component> components() {
+        List<Component> list = new ArrayList<>();
+        if (!input.casing().isEmpty()) {
+            for (CasingProfile.Stretch stretch : CasingProfile.of(input.casing())
+                    .stretchesBelow(input.datum().stackDepth())) {
+                list.add(casing(stretch));
+            }
+        }
+        for (CasingString string : input.casing()) {
+            if (string.topDepth() > input.datum().groundOrSeabedDepth() + LINER_TOP) {
+                list.add(linerTop(string));
+            }
+        }
+        boolean subsea = input.datum().stackAtSeabed();
+        list.add(rated("wellhead", SurfaceLimit.Type.WELLHEAD, input.equipment().wellhead(), true));
+        list.add(stack());
+        Optional<FlowLine> line = input.equipment().chokeLine();
+        if (line.isPresent() || subsea) {
+            list.add(rated("choke line", SurfaceLimit.Type.CHOKE_LINE, line.flatMap(FlowLine::rating), subsea));
+        }
+        list.add(rated(
+                "choke manifold",
+                SurfaceLimit.Type.CHOKE_MANIFOLD,
+                input.equipment().chokeManifold(),
+                false));
+        return list;
+    }
+
+    private Component casing(CasingProfile.Stretch stretch) {
+        CasingString string = stretch.string();
+        String name =
+                string.name() + stretch.interval().grade().map(g -> " " + g).orElse("");
+        CasingBurst burst = CasingBurst.of(stretch.interval());
+        if (burst instanceof CasingBurst.NotAssessed not) {
+            return unknown(
+                    name,
+                    SurfaceLimit.Type.CASING,
+                    stretch.from(),
+                    "its burst rating is not known (missing: " + not.missing() + ")");
+        }
+        if (string.allowedBurstShare().isEmpty()) {
+            return unknown(
+                    name,
+                    SurfaceLimit.Type.CASING,
+                    stretch.from(),
+                    "the allowed share of burst is not set (missing: casing string: allowed burst share)");
+        }
+        double allowed = ((CasingBurst.Rated) burst).pressure()
+                * string.allowedBurstShare().getAsDouble();
+        List<Point> points = new ArrayList<>();
+        for (double depth : depths(stretch)) {
+            double z = input.path().verticalDepth(depth);
+            points.add(new Point(depth, z, backUp(string, z) + allowed));
+        }
+        return new Component(name, SurfaceLimit.Type.CASING, points, stretch.from(), Optional.empty());
+    }
+
+    private TreeSet<Double> depths(CasingProfile.Stretch stretch) {
+        TreeSet<Double> depths = new TreeSet<>();
+        depths.add(stretch.from());
+        depths.add(stretch.to());
+        porePressure().ifPresent(p -> {
+            for (double z : p.depths()) {
+                for (double depth : input.path().measuredDepthsAt(z, stretch.from(), stretch.to())) {
+                    depths.add(depth);
+                }
+            }
+        });
+        return depths;
+    }
+
+    private Optional<PressureProfile> porePressure() {
+        return input.earth().porePressure().map(Range::lowOrLikely);
+    }
+
+    private double backUp(CasingString string, double z) {
+        Optional<PressureProfile> pore = porePressure().filter(p -> p.covers(z));
+        double top = input.datum().groundOrSeabedDepth();
+        if (pore.isEmpty() || string.mixWaterDensity().isEmpty() || z < top) {
+            return Physics.ATMOSPHERE;
+        }
+        double water = Physics.ATMOSPHERE + string.mixWaterDensity().getAsDouble() * Physics.GRAVITY * (z - top);
+        return Math.min(pore.get().lowestAt(z), water);
+    }
+
+    private Component linerTop(CasingString string) {
+        String name = string.name() + " top";
+        double depth = string.topDepth();
+        if (string.linerTopRating().isEmpty()) {
+            return unknown(
+                    name,
+                    SurfaceLimit.Type.LINER_TOP,
+                    depth,
+                    "the rating of packer and lap is not known (missing: casing string: liner-top rating)");
+        }
+        double z = input.path().verticalDepth(depth);
+        Point point =
+                new Point(depth, z, backUp(string, z) + string.linerTopRating().getAsDouble());
+        return new Component(name, SurfaceLimit.Type.LINER_TOP, List.of(point), depth, Optional.empty());
+    }
+
+    private Component stack() {
+        StackRating rating = StackRating.of(input.equipment().stack());
+        if (rating instanceof StackRating.NotAssessed not) {
+            return unknown(
+                    "BOP stack",
+                    SurfaceLimit.Type.BOP,
+                    input.datum().stackDepth(),
+                    "its rating is not known (missing: " + not.missing() + ")");
+        }
+        return rated("BOP stack", SurfaceLimit.Type.BOP, Optional.of(((StackRating.Rated) rating).lowest()), true);
+    }
+
+    private Component rated(String name, SurfaceLimit.Type type, Optional<PressureRating> rating, boolean atStack) {
+        double depth = atStack ? input.datum().stackDepth() : 0;
+        if (rating.isEmpty()) {
+            return unknown(name, type, depth, "its rating is not known (missing: equipment: " + name + " rating)");
+        }
+        double allowed = Physics.ATMOSPHERE + rating.get().pressure();
+        if (depth > 0 && input.options().seawaterCredit() && input.datum().place() instanceof Datum.AtSea sea) {
+            allowed += SEAWATER_DENSITY * Physics.GRAVITY * sea.waterDepth();
+        }
+        Point point = new Point(depth, input.path().verticalDepth(depth), allowed);
+        return new Component(rating.get().equipment(), type, List.of(point), depth, Optional.empty());
+    }
+
+    private static Component unknown(String name, SurfaceLimit.Type type, double measuredDepth, String reason) {
+        return new Component(name, type, List.of(), measuredDepth, Optional.of(reason));
+    }
+}
