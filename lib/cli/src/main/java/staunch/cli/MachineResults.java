@@ -1,0 +1,63 @@
+package staunch.cli;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import staunch.design.CaseHeader;
+import staunch.design.InputFile;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.well.Datum;
+
+/**
+ * Everything that one run found, as the machine interface gives it. All numbers are SI.
+ *
+ * @param format version of the layout; raised when a key changes its meaning or goes
+ * @param library version of the library that computed it
+ * @param header title block of the case
+ * @param inputs files that were read, with their hashes
+ * @param datum zero of all depths
+ * @param designs results of each casing design
+ */
+record MachineResults(
+        int format,
+        String library,
+        CaseHeader header,
+        List<InputFile> inputs,
+        Datum datum,
+        List<WellEnvelope> designs) {
+    private static final int FORMAT = 1;
+
+    MachineResults {
+        inputs = List.copyOf(inputs);
+        designs = List.copyOf(designs);
+    }
+
+    static MachineResults of(WellCase wellCase, List<WellEnvelope> designs) {
+        return new MachineResults(
+                FORMAT, Version.LIBRARY, wellCase.header(), wellCase.files(), wellCase.datum(), designs);
+    }
+
+    /** Writes UTF-8 JSON with a line feed at each line's end, on every platform; leaves the stream open. */
+    void write(OutputStream out) throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter(" ", "\n");
+        DefaultPrettyPrinter printer =
+                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+        // The fast writer prints the shortest digits that read back as the same number, whatever the JDK.
+        JsonFactory factory = JsonFactory.builder()
+                .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
+                .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+                .build();
+        try (JsonGenerator json = factory.createGenerator(out, JsonEncoding.UTF8)) {
+            json.setPrettyPrinter(printer);
+            new RecordJson(json).write(this, "results");
+            json.writeRaw('\n');
+        }
+    }
+}
