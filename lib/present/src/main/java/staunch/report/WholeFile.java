@@ -11,16 +11,16 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** Writes a file as a whole or not at all: beside its place first, then moved there. */
-final class WholeFile {
+public final class WholeFile {
     private WholeFile() {}
 
     /** Gives the content of a file. */
     @FunctionalInterface
-    interface Content {
+    public interface Content {
         void writeTo(OutputStream out) throws IOException;
     }
 
-    static Path write(Path file, Content content) throws IOException {
+    public static Path write(Path file, Content content) throws IOException {
         Path directory = file.toAbsolutePath().getParent();
         Files.createDirectories(directory);
         Path beside = Files.createTempFile(directory, "." + file.getFileName(), ".part");
