@@ -258,8 +258,11 @@ final class ValidationPage {
         return tolerance == 0 ? 6 : Math.max(0, 2 - (int) Math.floor(Math.log10(tolerance)));
     }
 
+    /** Rounded in two steps, so that a value halfway between two prints falls to the same side on every machine. */
     private static String decimals(double value, int places) {
-        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_EVEN);
+        BigDecimal rounded = new BigDecimal(value)
+                .setScale(places + 4, RoundingMode.HALF_EVEN)
+                .setScale(places, RoundingMode.HALF_UP);
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 
