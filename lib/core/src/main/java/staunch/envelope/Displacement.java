@@ -34,6 +34,9 @@ final class Displacement {
     private final GasColumn column;
     private final int samples;
 
+    /** No gas column can meet the mud line from above this pressure. */
+    private double greatestMudPressure = Double.POSITIVE_INFINITY;
+
     private double foundTop;
     private double foundBottom;
     private int foundSegment;
@@ -139,7 +142,12 @@ final class Displacement {
      */
     double massAtTop(int segment, double topMeasured, LowerEnd mudLine) {
         double zTop = vertical(segment, topMeasured);
-        column.start(zTop, limit.value(segment, zTop));
+        double atTop = limit.value(segment, zTop);
+        if (atTop >= greatestMudPressure) {
+            foundTop = Double.NaN;
+            return UNLIMITED;
+        }
+        column.start(zTop, atTop);
         double a = topMeasured;
         double za = zTop;
         double fa = column.pressure(za) - mudLine.pressure(a, za);
@@ -202,6 +210,11 @@ final class Displacement {
     /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */
     double leastMassWhileRising(LowerEnd mudLine) {
         bestMass = UNLIMITED;
+        greatestMudPressure = 0;
+        for (int i = 0; i <= grid.pieces(); i++) {
+            greatestMudPressure =
+                    Math.max(greatestMudPressure, mudLine.pressure(grid.measuredDepth(i), grid.verticalDepth(i)));
+        }
         for (int i = grid.pieces() - 1; i > 0 && grid.measuredDepth(i) > limit.top(0); i--) {
             if (grid.isBreak(i)) {
                 double lower = grid.measuredDepth(i);

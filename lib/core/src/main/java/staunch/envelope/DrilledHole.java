@@ -1,7 +1,9 @@
 package staunch.envelope;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.MudColumn;
 import staunch.units.Physics;
@@ -22,7 +24,7 @@ final class DrilledHole {
     private final double measuredDepth;
     private final double verticalDepth;
     private final double stringVolume;
-    private final double openHoleVolume;
+    private final double fillVolume;
 
     private DrilledHole(
             AnnulusGrid grid,
@@ -30,13 +32,13 @@ final class DrilledHole {
             double measuredDepth,
             double verticalDepth,
             double stringVolume,
-            double openHoleVolume) {
+            double fillVolume) {
         this.grid = grid;
         this.limit = limit;
         this.measuredDepth = measuredDepth;
         this.verticalDepth = verticalDepth;
         this.stringVolume = stringVolume;
-        this.openHoleVolume = openHoleVolume;
+        this.fillVolume = fillVolume;
     }
 
     /** What stays the same for every depth of a section. */
@@ -46,7 +48,7 @@ final class DrilledHole {
             List<HoleInterval> hole,
             DrillString string,
             double stackDepth,
-            StrengthNodes strength,
+            LimitNodes strength,
             double[] temperatureKinks,
             MudColumn mud) {}
 
@@ -56,7 +58,40 @@ final class DrilledHole {
      * @param bitDepth measured depth of the bit
      */
     static DrilledHole of(Fixed fixed, double measuredDepth, double bitDepth) {
-        double shoe = fixed.hole().get(0).topDepth();
+        Annulus annulus = annulus(fixed, measuredDepth, bitDepth);
+        AnnulusGrid grid = AnnulusGrid.of(annulus, fixed.path(), keep(fixed, fixed.strength()));
+        return new DrilledHole(
+                grid,
+                FormationLimit.of(grid, fixed.strength(), fixed.mud()),
+                measuredDepth,
+                fixed.path().verticalDepth(measuredDepth),
+                annulus.stringVolume(),
+                grid.volume(fixed.hole().get(0).topDepth(), measuredDepth));
+    }
+
+    /**
+     * The same hole up to surface, by the choke line where the stack is on the seabed, under the limits of casing and
+     * equipment instead of the formation's.
+     *
+     * @param equipment inside limits
+     * @param chokeLineArea cross-section of the choke line, m²; not read for a stack at surface
+     */
+    static DrilledHole toSurface(Fixed fixed, LimitNodes equipment, double chokeLineArea, double measuredDepth) {
+        Annulus annulus = annulus(fixed, measuredDepth, measuredDepth);
+        double[] keep = keep(fixed, equipment);
+        AnnulusGrid grid = fixed.stackDepth() > 0
+                ? AnnulusGrid.withChokeLine(annulus, chokeLineArea, fixed.path(), keep)
+                : AnnulusGrid.of(annulus, fixed.path(), keep);
+        return new DrilledHole(
+                grid,
+                FormationLimit.of(grid, equipment, fixed.mud()),
+                measuredDepth,
+                fixed.path().verticalDepth(measuredDepth),
+                annulus.stringVolume(),
+                grid.volume(grid.top(), measuredDepth));
+    }
+
+    private static Annulus annulus(Fixed fixed, double measuredDepth, double bitDepth) {
         List<HoleInterval> open = new ArrayList<>();
         for (HoleInterval interval : fixed.hole()) {
             if (interval.topDepth() < measuredDepth - 1e-6) {
@@ -64,20 +99,13 @@ final class DrilledHole {
                         interval.topDepth(), Math.min(interval.bottomDepth(), measuredDepth), interval.diameter()));
             }
         }
-        Annulus annulus = Annulus.of(
+        return Annulus.of(
                 new AnnulusGeometry(fixed.casing(), open, fixed.string(), bitDepth, fixed.stackDepth(), measuredDepth));
-        double[] strengthDepths = fixed.strength().measuredDepths();
-        double[] keep = new double[strengthDepths.length + fixed.temperatureKinks().length];
-        System.arraycopy(strengthDepths, 0, keep, 0, strengthDepths.length);
-        System.arraycopy(fixed.temperatureKinks(), 0, keep, strengthDepths.length, fixed.temperatureKinks().length);
-        AnnulusGrid grid = AnnulusGrid.of(annulus, fixed.path(), keep);
-        return new DrilledHole(
-                grid,
-                FormationLimit.of(grid, fixed.strength(), fixed.mud()),
-                measuredDepth,
-                fixed.path().verticalDepth(measuredDepth),
-                annulus.stringVolume(),
-                grid.volume(shoe, measuredDepth));
+    }
+
+    private static double[] keep(Fixed fixed, LimitNodes nodes) {
+        return DoubleStream.concat(Arrays.stream(nodes.measuredDepths()), Arrays.stream(fixed.temperatureKinks()))
+                .toArray();
     }
 
     AnnulusGrid grid() {
@@ -101,8 +129,9 @@ final class DrilledHole {
         return stringVolume;
     }
 
-    double openHoleVolume() {
-        return openHoleVolume;
+    /** Volume an influx may fill at least where nothing limits it: the open hole, or all up to surface. */
+    double fillVolume() {
+        return fillVolume;
     }
 
     /** Equivalent density of an absolute pressure at a vertical depth, from the datum. */

@@ -13,7 +13,7 @@ import staunch.influx.MudColumn;
  * point, so the tolerable amount is reached exactly where the gas pressure at the top first equals L.
  */
 final class FormationLimit {
-    private final StrengthNodes strength;
+    private final LimitNodes strength;
     private final MudColumn mud;
     private final AnnulusGrid grid;
     private int count;
@@ -29,7 +29,7 @@ final class FormationLimit {
     private double[] weakVertical = new double[32];
     private double[] weakLimit = new double[32];
 
-    private FormationLimit(AnnulusGrid grid, StrengthNodes strength, MudColumn mud) {
+    private FormationLimit(AnnulusGrid grid, LimitNodes strength, MudColumn mud) {
         this.grid = grid;
         this.strength = strength;
         this.mud = mud;
@@ -42,7 +42,7 @@ final class FormationLimit {
      * @param strength over the open hole
      * @param mud standing above the gas
      */
-    static FormationLimit of(AnnulusGrid grid, StrengthNodes strength, MudColumn mud) {
+    static FormationLimit of(AnnulusGrid grid, LimitNodes strength, MudColumn mud) {
         FormationLimit limit = new FormationLimit(grid, strength, mud);
         limit.build();
         return limit;

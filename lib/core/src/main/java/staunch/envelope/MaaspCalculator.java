@@ -22,10 +22,10 @@ final class MaaspCalculator {
     private static final double MUD_SPREAD = 0.15;
 
     private final SectionInput input;
-    private final Optional<StrengthNodes> strength;
+    private final Optional<LimitNodes> strength;
     private final Optional<MudColumn> mudColumn;
 
-    MaaspCalculator(SectionInput input, Optional<StrengthNodes> strength, Optional<MudColumn> mudColumn) {
+    MaaspCalculator(SectionInput input, Optional<LimitNodes> strength, Optional<MudColumn> mudColumn) {
         this.input = input;
         this.strength = strength;
         this.mudColumn = mudColumn;
@@ -81,7 +81,7 @@ final class MaaspCalculator {
         if (strength.isEmpty() || mudColumn.isEmpty()) {
             return OptionalDouble.empty();
         }
-        StrengthNodes nodes = strength.get();
+        LimitNodes nodes = strength.get();
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < nodes.count() && nodes.measuredDepth(i) <= drilledTo; i++) {
             if (nodes.known(i)) {
@@ -104,7 +104,7 @@ final class MaaspCalculator {
                     input.plan().topDepth(),
                     "no strength basis (missing: earth: strength or a strength test at the shoe)"));
         }
-        StrengthNodes nodes = strength.get();
+        LimitNodes nodes = strength.get();
         Map<String, SurfaceLimit> lowest = new LinkedHashMap<>();
         for (int i = 0; i < nodes.count(); i++) {
             if (!nodes.known(i)) {

@@ -14,6 +14,7 @@ import staunch.envelope.MethodOptions.Estimates;
 import staunch.fluid.Gas;
 import staunch.fluid.Mud;
 import staunch.influx.MudColumn;
+import staunch.limit.FlowLine;
 import staunch.units.Physics;
 import staunch.well.DrillString;
 
@@ -24,7 +25,7 @@ final class Model {
     private final SectionInput input;
     private final SectionPlan plan;
     private final MethodOptions options;
-    private final Optional<StrengthNodes> strength;
+    private final Optional<LimitNodes> strength;
     private final String strengthMissing;
     private final Optional<PressureProfile> pore;
     private final Optional<TemperatureProfile> temperature;
@@ -42,7 +43,7 @@ final class Model {
                 .map(Criteria::strengthMargin)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
-        StrengthNodes.Answer answer = StrengthNodes.of(input, estimates, margin);
+        LimitNodes.Answer answer = LimitNodes.of(input, estimates, margin);
         this.strength = answer.nodes();
         this.strengthMissing = answer.missing();
         this.pore = input.earth()
@@ -117,7 +118,7 @@ final class Model {
         return measured.isPresent() || input.datum().stackAtSeabed() ? measured : OptionalDouble.of(0);
     }
 
-    Optional<StrengthNodes> strength() {
+    Optional<LimitNodes> strength() {
         return strength;
     }
 
@@ -135,7 +136,7 @@ final class Model {
 
     /** Depths whose strength is not known, in plain words; empty where all is. */
     String unknownStrength() {
-        return strength.map(StrengthNodes::unknown).orElse("");
+        return strength.map(LimitNodes::unknown).orElse("");
     }
 
     /**
@@ -225,6 +226,23 @@ final class Model {
 
     Tolerance tolerance(Kick kick, DrilledHole hole) {
         return solver.orElseThrow().solve(hole, offBottom(hole.measuredDepth()), kick);
+    }
+
+    /**
+     * Largest influx that can be circulated to surface within the limits of casing and equipment.
+     *
+     * @throws Missing where the choke line of a subsea stack is not known
+     */
+    Tolerance surfaceLimited(Kick kick, double measuredDepth) {
+        Optional<FlowLine> line = input.equipment().chokeLine();
+        if (input.datum().stackAtSeabed() && line.isEmpty()) {
+            throw new Missing("the choke line of the subsea stack is not known", "equipment: choke line");
+        }
+        LimitNodes limits = LimitNodes.of(input, new EquipmentLimits(input).components());
+        double area = line.map(l -> Math.PI / 4 * l.insideDiameter() * l.insideDiameter())
+                .orElse(0.0);
+        DrilledHole hole = DrilledHole.toSurface(fixed.orElseThrow(), limits, area, measuredDepth);
+        return solver.orElseThrow().solve(hole, Optional.empty(), kick);
     }
 
     InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {

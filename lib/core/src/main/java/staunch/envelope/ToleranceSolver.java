@@ -128,7 +128,7 @@ final class ToleranceSolver {
             found = better(found, rising, up, Stage.Moment.RISING, circulating, hole);
         }
         if (found == null) {
-            return new Tolerance.Unlimited(atShutIn.openHoleVolume());
+            return new Tolerance.Unlimited(atShutIn.fillVolume());
         }
         return finite(found, atShutIn, d, z, shutIn);
     }
@@ -137,7 +137,7 @@ final class ToleranceSolver {
         column.start(z, shutIn);
         double held = atShutIn.grid().mass(column, atShutIn.grid().top(), d);
         if (found.mass > held) {
-            return new Tolerance.Unlimited(atShutIn.openHoleVolume());
+            return new Tolerance.Unlimited(atShutIn.fillVolume());
         }
         double top = atShutIn.grid().topOfMass(column, d, found.mass);
         return new Tolerance.Finite(
@@ -206,7 +206,7 @@ final class ToleranceSolver {
                                 circulatingPressure(kick)));
             }
         }
-        return least == null ? new Tolerance.Unlimited(hole.openHoleVolume()) : least;
+        return least == null ? new Tolerance.Unlimited(hole.fillVolume()) : least;
     }
 
     /** The tightest state so far, copied out of the workspace. */

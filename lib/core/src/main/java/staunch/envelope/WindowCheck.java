@@ -20,8 +20,8 @@ final class WindowCheck {
     private final SectionPlan plan;
     private final double tripMargin;
     private final Optional<MudColumn> mud;
-    private final Optional<StrengthNodes> low;
-    private final Optional<StrengthNodes> likely;
+    private final Optional<LimitNodes> low;
+    private final Optional<LimitNodes> likely;
     private final Optional<PressureProfile> poreLikely;
     private final Optional<PressureProfile> poreHigh;
 
@@ -38,8 +38,8 @@ final class WindowCheck {
                 .orElse(0);
         this.mud = Model.mudColumn(input);
         Estimates deciding = input.options().estimates();
-        this.low = StrengthNodes.of(input, deciding, margin).nodes();
-        this.likely = StrengthNodes.of(input, Estimates.LIKELY, 0).nodes();
+        this.low = LimitNodes.of(input, deciding, margin).nodes();
+        this.likely = LimitNodes.of(input, Estimates.LIKELY, 0).nodes();
         this.poreLikely = input.earth().porePressure().map(Range::likely);
         this.poreHigh =
                 input.earth().porePressure().map(deciding == Estimates.LIKELY ? Range::likely : Range::highOrLikely);
@@ -79,7 +79,7 @@ final class WindowCheck {
     private PressureWindow.Point point(double depth) {
         double z = input.path().verticalDepth(depth);
         OptionalDouble limit = strengthAt(low, depth, z);
-        double margin = low.map(StrengthNodes::margin).orElse(0.0);
+        double margin = low.map(LimitNodes::margin).orElse(0.0);
         return new PressureWindow.Point(
                 depth,
                 z,
@@ -97,7 +97,7 @@ final class WindowCheck {
                 .findFirst();
     }
 
-    private static OptionalDouble strengthAt(Optional<StrengthNodes> nodes, double depth, double z) {
+    private static OptionalDouble strengthAt(Optional<LimitNodes> nodes, double depth, double z) {
         return nodes.filter(n -> n.knownAt(depth, z)).stream()
                 .mapToDouble(n -> n.limitAt(depth, z))
                 .findFirst();

@@ -56,14 +56,50 @@ public final class AnnulusGrid {
      * @param keep measured depths that must be nodes, in any order; those outside the annulus are left out
      */
     public static AnnulusGrid of(Annulus annulus, WellPath path, @Si(value = "m", kind = Kind.DEPTH) double[] keep) {
-        double top = annulus.top(0);
-        double bottom = annulus.bottom(annulus.count() - 1);
+        int count = annulus.count();
+        double[] bottoms = new double[count];
+        double[] areas = new double[count];
+        for (int i = 0; i < count; i++) {
+            bottoms[i] = annulus.bottom(i);
+            areas[i] = annulus.area(i);
+        }
+        return of(annulus.top(0), bottoms, areas, path, keep);
+    }
+
+    /**
+     * Grid of an annulus that ends at a stack on the seabed, continued to surface by the choke line, which follows the path
+     * of the riser.
+     *
+     * @param annulus from the stack down
+     * @param lineArea cross-section of the choke line, m²
+     * @param path of riser and hole
+     * @param keep measured depths that must be nodes, in any order; those outside are left out
+     */
+    public static AnnulusGrid withChokeLine(
+            Annulus annulus,
+            @Si("m2") double lineArea,
+            WellPath path,
+            @Si(value = "m", kind = Kind.DEPTH) double[] keep) {
+        int count = annulus.count() + 1;
+        double[] bottoms = new double[count];
+        double[] areas = new double[count];
+        bottoms[0] = annulus.top(0);
+        areas[0] = lineArea;
+        for (int i = 1; i < count; i++) {
+            bottoms[i] = annulus.bottom(i - 1);
+            areas[i] = annulus.area(i - 1);
+        }
+        return of(0, bottoms, areas, path, keep);
+    }
+
+    private static AnnulusGrid of(double top, double[] bottoms, double[] areas, WellPath path, double[] keep) {
+        double bottom = bottoms[bottoms.length - 1];
         double[] stations = path.nodesBetween(top, bottom);
-        double[] all = new double[annulus.count() + 1 + stations.length + keep.length];
+        double[] all = new double[bottoms.length + 1 + stations.length + keep.length];
         int n = 0;
         all[n++] = top;
-        for (int i = 0; i < annulus.count(); i++) {
-            all[n++] = annulus.bottom(i);
+        for (double b : bottoms) {
+            all[n++] = b;
         }
         for (double k : keep) {
             if (k > top && k < bottom) {
@@ -93,7 +129,7 @@ public final class AnnulusGrid {
                 continue;
             }
             double middle = 0.5 * (a + b);
-            while (annulus.bottom(interval) < middle) {
+            while (bottoms[interval] < middle) {
                 interval++;
             }
             double zb = path.verticalDepth(b);
@@ -103,14 +139,14 @@ public final class AnnulusGrid {
                     && isStraight
                     && straight[count - 1]
                     && Math.abs(rate - rateAbove) < 1e-12
-                    && area[count - 1] == annulus.area(interval)
+                    && area[count - 1] == areas[interval]
                     && Arrays.binarySearch(must, a) < 0;
             if (joins) {
                 measured[count] = b;
                 vertical[count] = zb;
                 continue;
             }
-            area[count] = annulus.area(interval);
+            area[count] = areas[interval];
             straight[count] = isStraight;
             rateAbove = rate;
             count++;

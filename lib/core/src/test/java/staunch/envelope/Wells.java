@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import staunch.control.SlowCirculation;
 import staunch.earth.EarthModel;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
@@ -11,7 +12,10 @@ import staunch.earth.TemperatureProfile;
 import staunch.earth.WeakZone;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
+import staunch.limit.FlowLine;
 import staunch.limit.PressureEquipment;
+import staunch.limit.PressureRating;
+import staunch.limit.StackElement;
 import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.well.CasingInterval;
@@ -49,6 +53,9 @@ final class Wells {
     private GasComposition gas = GasComposition.sweet(0.65);
     private double required = 4;
     private double strengthMargin;
+    private double burst = 65e6;
+    private PressureEquipment equipment = PressureEquipment.NONE;
+    private List<SlowCirculation> slow = List.of();
     private Datum datum = new Datum("rotary table", 10, new Datum.OnLand(8));
 
     static Wells standard() {
@@ -134,6 +141,50 @@ final class Wells {
         return this;
     }
 
+    Wells burst(double rating) {
+        burst = rating;
+        return this;
+    }
+
+    Wells equipment(PressureEquipment e) {
+        equipment = e;
+        return this;
+    }
+
+    Wells datum(Datum d) {
+        datum = d;
+        return this;
+    }
+
+    Wells chokeLineFriction(double loss) {
+        slow = List.of(new SlowCirculation(0.01, OptionalDouble.empty(), OptionalDouble.of(loss)));
+        return this;
+    }
+
+    /** A stack at surface, everything rated alike. */
+    static PressureEquipment rated(double pressure) {
+        return rated(pressure, pressure, 0, 0.0762);
+    }
+
+    /** Stack and choke line of one rating, the manifold of another. */
+    static PressureEquipment rated(double stack, double manifold, double lineLength, double lineDiameter) {
+        PressureRating rating = new PressureRating("stack", stack, Optional.empty());
+        return new PressureEquipment(
+                Optional.of(rating),
+                Optional.of(new PressureRating("manifold", manifold, Optional.empty())),
+                Optional.of(new FlowLine(
+                        "choke line", lineLength, lineDiameter, Optional.of(rating), OptionalDouble.empty())),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(new StackElement(
+                        "blind shear ram",
+                        StackElement.Type.BLIND_SHEAR_RAM,
+                        Optional.of(rating),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty())));
+    }
+
     static double pressure(double density, double depth) {
         return Physics.ATMOSPHERE + density * Physics.GRAVITY * depth;
     }
@@ -150,13 +201,13 @@ final class Wells {
         CasingString casing = new CasingString(
                 "9 5/8 in casing",
                 List.of(new CasingInterval(
-                        0,
+                        datum.stackDepth(),
                         shoe,
                         0.24448,
                         0.22049,
                         Optional.of("P110"),
                         OptionalDouble.of(758e6),
-                        OptionalDouble.of(65e6),
+                        OptionalDouble.of(burst),
                         OptionalDouble.empty(),
                         0)),
                 OptionalDouble.empty(),
@@ -184,7 +235,7 @@ final class Wells {
                 Optional.of(string),
                 bitOffBottom,
                 Optional.of(gas),
-                List.of(),
+                slow,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -199,7 +250,7 @@ final class Wells {
                 zones,
                 Optional.of(temperature),
                 List.of());
-        return new SectionInput(datum, path, earth, List.of(casing), PressureEquipment.NONE, plan, options);
+        return new SectionInput(datum, path, earth, List.of(casing), equipment, plan, options);
     }
 
     Model model() {

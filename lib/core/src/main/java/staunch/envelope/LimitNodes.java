@@ -11,11 +11,12 @@ import staunch.earth.OpenHole;
 import staunch.envelope.MethodOptions.Estimates;
 
 /**
- * Formation limit over the open hole as nodes downwards: limit on both sides of each node and at the node itself, linear
- * in vertical depth between nodes. Strength less margin, Pa absolute. Where nothing is known the limit never governs, and
+ * A pressure limit along the hole as nodes downwards: limit on both sides of each node and at the node itself, linear
+ * in vertical depth between nodes, Pa absolute: formation strength less margin over the open hole, or the inside limit of
+ * casing and equipment above it. Where nothing is known the limit never governs, and
  * {@link #unknown()} says which depths these are.
  */
-final class StrengthNodes {
+final class LimitNodes {
     private static final double NEVER_GOVERNS = 1e12;
     private static final double SAME_DEPTH = 1e-6;
 
@@ -30,7 +31,7 @@ final class StrengthNodes {
     private final double margin;
     private final String unknown;
 
-    private StrengthNodes(int n, double margin, String unknown) {
+    private LimitNodes(int n, double margin, String unknown) {
         this.measured = new double[n];
         this.vertical = new double[n];
         this.above = new double[n];
@@ -47,7 +48,7 @@ final class StrengthNodes {
      * @param nodes where anything is known of the strength
      * @param missing field of the case that would mend it where nothing is
      */
-    record Answer(Optional<StrengthNodes> nodes, String missing) {}
+    record Answer(Optional<LimitNodes> nodes, String missing) {}
 
     static Answer of(SectionInput input, Estimates estimates, double margin) {
         SectionPlan plan = input.plan();
@@ -83,14 +84,14 @@ final class StrengthNodes {
         return new Answer(Optional.of(of(input, nodes, gaps, margin, unknown)), "");
     }
 
-    private static StrengthNodes of(
+    private static LimitNodes of(
             SectionInput input, List<ExposedStrength.Node> nodes, List<Gap> gaps, double margin, String unknown) {
         TreeSet<Double> depths =
                 new TreeSet<>(List.of(input.plan().topDepth(), input.plan().bottomDepth()));
         nodes.forEach(n -> depths.add(n.measuredDepth()));
         gaps.forEach(g -> depths.addAll(List.of(g.from(), g.to())));
         double[] md = distinct(depths);
-        StrengthNodes made = new StrengthNodes(md.length, margin, unknown);
+        LimitNodes made = new LimitNodes(md.length, margin, unknown);
         for (int i = 0; i < md.length; i++) {
             double depth = md[i];
             made.measured[i] = depth;
@@ -116,6 +117,54 @@ final class StrengthNodes {
             made.basisBelow[i] = last == null ? "" : last.basis();
         }
         return made;
+    }
+
+    /**
+     * Inside limits of casing and equipment from the top of the annulus to the shoe; below it nothing governs. Between the
+     * two ends of a stretch of casing the limit is linear; elsewhere only the points count.
+     */
+    static LimitNodes of(SectionInput input, List<EquipmentLimits.Component> components) {
+        TreeSet<Double> depths =
+                new TreeSet<>(List.of(0.0, input.plan().topDepth(), input.plan().bottomDepth()));
+        components.forEach(c -> c.points().forEach(p -> depths.add(p.measuredDepth())));
+        double[] md = distinct(depths);
+        LimitNodes made = new LimitNodes(md.length, 0, "");
+        Arrays.fill(made.above, NEVER_GOVERNS);
+        Arrays.fill(made.at, NEVER_GOVERNS);
+        Arrays.fill(made.below, NEVER_GOVERNS);
+        Arrays.fill(made.name, "");
+        Arrays.fill(made.basis, "");
+        Arrays.fill(made.basisBelow, "");
+        for (int i = 0; i < md.length; i++) {
+            made.measured[i] = md[i];
+            made.vertical[i] = input.path().verticalDepth(md[i]);
+        }
+        for (EquipmentLimits.Component component : components) {
+            List<EquipmentLimits.Point> points = component.points();
+            for (int k = 0; k < points.size(); k++) {
+                made.lower(component, points.get(k), k > 0, k < points.size() - 1);
+            }
+        }
+        return made;
+    }
+
+    private void lower(
+            EquipmentLimits.Component component, EquipmentLimits.Point point, boolean fromAbove, boolean goesOn) {
+        int i = node(point.measuredDepth());
+        String what = component.name();
+        String basis = component.type().title();
+        if (fromAbove) {
+            above[i] = Math.min(above[i], point.pressure());
+        }
+        if (goesOn) {
+            below[i] = Math.min(below[i], point.pressure());
+            basisBelow[i] = what;
+        }
+        if (point.pressure() < at[i]) {
+            at[i] = point.pressure();
+            name[i] = what;
+            this.basis[i] = basis;
+        }
     }
 
     private static double[] distinct(TreeSet<Double> depths) {
