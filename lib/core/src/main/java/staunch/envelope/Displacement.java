@@ -141,6 +141,10 @@ final class Displacement {
      * @return kg, or {@link #UNLIMITED} where the column does not meet the mud line above the bottom
      */
     double massAtTop(int segment, double topMeasured, LowerEnd mudLine) {
+        if (!limit.known(segment)) {
+            foundTop = Double.NaN;
+            return UNLIMITED;
+        }
         double zTop = vertical(segment, topMeasured);
         double atTop = limit.value(segment, zTop);
         if (atTop >= greatestMudPressure) {

@@ -176,6 +176,11 @@ final class FormationLimit {
         return own[segment];
     }
 
+    /** Whether a known strength limits the gas in a segment. */
+    boolean known(int segment) {
+        return StrengthNodes.isKnown(own[segment] ? ownBottom[segment] : weakLimit[segment]);
+    }
+
     /** L within a segment at a vertical depth of that segment. */
     double value(int segment, double vertical) {
         if (!own[segment]) {

@@ -18,6 +18,10 @@ import staunch.envelope.MethodOptions.Estimates;
  */
 final class LimitNodes {
     private static final double NEVER_GOVERNS = 1e12;
+
+    /** Above any pressure in a well, below what stands for "not known" with any mud column subtracted. */
+    private static final double LARGEST_KNOWN = 0.5 * NEVER_GOVERNS;
+
     private static final double SAME_DEPTH = 1e-6;
 
     private final double[] measured;
@@ -203,8 +207,13 @@ final class LimitNodes {
         return at[node] < NEVER_GOVERNS;
     }
 
+    /** Whether a limit comes from a known strength. */
+    static boolean isKnown(double limit) {
+        return limit < LARGEST_KNOWN;
+    }
+
     boolean knownAt(double depth, double z) {
-        return limitAt(depth, z) < 0.5 * NEVER_GOVERNS;
+        return isKnown(limitAt(depth, z));
     }
 
     double[] measuredDepths() {

@@ -134,6 +134,11 @@ final class Model {
         return pore;
     }
 
+    /** Whether the strength at the shoe is known. */
+    boolean shoeKnown() {
+        return strength.map(s -> s.known(0)).orElse(false);
+    }
+
     /** Depths whose strength is not known, in plain words; empty where all is. */
     String unknownStrength() {
         return strength.map(LimitNodes::unknown).orElse("");

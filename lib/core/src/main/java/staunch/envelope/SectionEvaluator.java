@@ -238,7 +238,7 @@ public final class SectionEvaluator {
 
     private OptionalDouble shoeMargin(Model model, double depth) {
         Optional<Volume> volume = volume(Scenario.DRILLED);
-        if (volume.isEmpty()) {
+        if (volume.isEmpty() || !model.shoeKnown()) {
             return OptionalDouble.empty();
         }
         try {
@@ -266,6 +266,9 @@ public final class SectionEvaluator {
 
     private List<InfluxMargin> margins(Model model, KickResult drilled, KickResult swabbed) {
         List<InfluxMargin> margins = new ArrayList<>();
+        if (!model.shoeKnown()) {
+            return margins;
+        }
         for (KickResult result : List.of(drilled, swabbed)) {
             Optional<Volume> volume = volume(result.scenario());
             if (volume.isEmpty() || result.kick().isEmpty() || result.tolerance() instanceof Tolerance.NotAssessed) {

@@ -18,6 +18,9 @@ final class ToleranceSolver {
 
     private static final double SAME_DEPTH = 0.01;
 
+    /** A load equal to the limit holds; sums of pressures to 100 MPa are equal to about 1e-7 Pa. */
+    private static final double SAME_PRESSURE = 1e-6;
+
     private final GasColumn column;
     private final MudColumn mud;
     private final MethodOptions options;
@@ -98,13 +101,17 @@ final class ToleranceSolver {
         }
 
         double most = limit.atBottom();
-        if (shutIn > most) {
+        if (!StrengthNodes.isKnown(most)) {
+            return new Tolerance.NotAssessed(
+                    "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
+        }
+        if (shutIn - most > SAME_PRESSURE) {
             return failed(hole, shutIn, Stage.Moment.SHUT_IN);
         }
         if (whole) {
             double open = chokeFullyOpen(z);
             double highest = Math.max(circulating, open);
-            if (highest > most) {
+            if (highest - most > SAME_PRESSURE) {
                 return failed(hole, highest, Stage.Moment.START_OF_CIRCULATION);
             }
         }
