@@ -18,6 +18,7 @@ import staunch.well.CasingInterval;
  */
 public sealed interface CasingBurst {
     /** Part of the nominal wall that the mill guarantees: API Spec 5CT allows 12.5 % less (from memory). */
+    @Si("1")
     double WALL_TOLERANCE = 0.875;
 
     /**
