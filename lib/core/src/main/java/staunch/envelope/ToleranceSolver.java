@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.CirculationMethod;
+import staunch.control.MudBelowInflux;
 import staunch.earth.TemperatureProfile;
 import staunch.fluid.Gas;
 import staunch.influx.GasColumn;
@@ -68,9 +69,12 @@ final class ToleranceSolver {
 
     LowerEnd mudLine(DrilledHole hole, Kick kick) {
         double pressure = circulatingPressure(kick);
-        return options.method() == CirculationMethod.WAIT_AND_WEIGHT
-                ? MudLine.killMudFollowing(hole, mud, pressure, kick.formationPressure())
-                : MudLine.originalMud(hole, mud, pressure);
+        if (options.method() == CirculationMethod.WAIT_AND_WEIGHT) {
+            double density = DrilledHole.equivalentDensity(kick.formationPressure(), hole.verticalDepth());
+            return MudBelowInflux.withKillMud(
+                    hole.grid(), mud, pressure, new MudBelowInflux.KillMud(density, hole.stringVolume()));
+        }
+        return MudBelowInflux.original(hole.grid(), mud, pressure);
     }
 
     /**
