@@ -178,7 +178,7 @@ final class FormationLimit {
 
     /** Whether a known strength limits the gas in a segment. */
     boolean known(int segment) {
-        return StrengthNodes.isKnown(own[segment] ? ownBottom[segment] : weakLimit[segment]);
+        return LimitNodes.isKnown(own[segment] ? ownBottom[segment] : weakLimit[segment]);
     }
 
     /** L within a segment at a vertical depth of that segment. */

@@ -105,7 +105,7 @@ final class ToleranceSolver {
         }
 
         double most = limit.atBottom();
-        if (!StrengthNodes.isKnown(most)) {
+        if (!LimitNodes.isKnown(most)) {
             return new Tolerance.NotAssessed(
                     "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
         }
