@@ -230,6 +230,10 @@ final class Model {
     }
 
     Tolerance tolerance(Kick kick, DrilledHole hole) {
+        if (!LimitNodes.isKnown(hole.limit().atBottom())) {
+            return new Tolerance.NotAssessed(
+                    "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
+        }
         return solver.orElseThrow().solve(hole, offBottom(hole.measuredDepth()), kick);
     }
 

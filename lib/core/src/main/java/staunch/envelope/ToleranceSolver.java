@@ -105,10 +105,6 @@ final class ToleranceSolver {
         }
 
         double most = limit.atBottom();
-        if (!LimitNodes.isKnown(most)) {
-            return new Tolerance.NotAssessed(
-                    "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
-        }
         if (shutIn - most > SAME_PRESSURE) {
             return failed(hole, shutIn, Stage.Moment.SHUT_IN);
         }

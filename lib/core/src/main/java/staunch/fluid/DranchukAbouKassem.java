@@ -74,8 +74,8 @@ final class DranchukAbouKassem {
     }
 
     /**
-     * First guess of Z: bilinear in ppr/(ppr + 2) and 1/Tpr over a table of exact roots, within 3 % near the critical
-     * point and 0.03 % elsewhere. Shared with other equations for the same chart.
+     * First guess of Z: bilinear in ppr/(ppr + 2) and 1/Tpr over a table of exact roots; within 1 %, which leaves
+     * one or two steps to the root. Shared with the other equation for the same chart.
      */
     static final class Start {
         private static final double PRESSURE_SCALE = 2;
