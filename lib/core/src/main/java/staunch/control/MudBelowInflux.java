@@ -75,7 +75,10 @@ public final class MudBelowInflux implements LowerEnd {
             @Si("kg/m3") double density, @Si("m3") double stringVolume) {}
 
     @Override
-    public double pressure(double measuredDepth, double verticalDepth) {
+    @Si(value = "Pa", kind = Kind.ABSOLUTE)
+    public double pressure(
+            @Si(value = "m", kind = Kind.DEPTH) double measuredDepth,
+            @Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
         if (killMudFollows) {
             double killVolume = grid.volume(measuredDepth, grid.bottom()) - stringVolume;
             if (killVolume > 0) {

@@ -91,7 +91,8 @@ public final class GasColumn {
         return Math.exp(branch.value(verticalDepth)) * branch.slopeAt(verticalDepth) / Physics.GRAVITY;
     }
 
-    Gas gas() {
+    /** Gas of the column. */
+    public Gas gas() {
         return gas;
     }
 

@@ -185,6 +185,14 @@ final class Wells {
                         OptionalDouble.empty())));
     }
 
+    double heldAbove() {
+        return overbalance;
+    }
+
+    TemperatureProfile temperature() {
+        return temperature;
+    }
+
     static double pressure(double density, double depth) {
         return Physics.ATMOSPHERE + density * Physics.GRAVITY * depth;
     }

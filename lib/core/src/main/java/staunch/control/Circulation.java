@@ -1,0 +1,282 @@
+package staunch.control;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.optim.MaxEval;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+import org.apache.commons.math3.optim.univariate.BrentOptimizer;
+import org.apache.commons.math3.optim.univariate.SearchInterval;
+import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.apache.commons.numbers.rootfinder.BrentSolver;
+import staunch.control.CirculationPoint.Phase;
+import staunch.influx.AnnulusGrid;
+import staunch.influx.GasColumn;
+import staunch.influx.LowerEnd;
+import staunch.units.Physics;
+
+/**
+ * Circulates a single bubble out of the well with bottom-hole pressure held.
+ *
+ * <p>The lower end of the gas stands where the annulus volume below it equals the volume pumped (incompressible mud, no
+ * slip); pressure there follows from the mud below; the gas column above it is static and real and holds the mass taken, or
+ * reaches the choke and leaves. Choke pressure = column up to the choke less the choke line's friction; where that would be
+ * negative the choke is fully open and the rest loads the whole well.
+ *
+ * <p>Driller's method: the influx is circulated out with the original mud, then kill mud follows in a second circulation.
+ * Wait-and-weight: kill mud from the start. The kill mud of either just balances the formation on bottom.
+ */
+public final class Circulation {
+    private static final int STEPS = 160;
+    private static final double STANDARD_TEMPERATURE = 288.15;
+    private static final double VOLUME_TOLERANCE = 1e-9;
+
+    private final CirculationPlan plan;
+    private final AnnulusGrid grid;
+    private final GasColumn column;
+    private final LowerEnd below;
+    private final double mass;
+    private final double annulusVolume;
+    private final double killDensity;
+    private final double bottomVertical;
+
+    private Circulation(CirculationPlan plan) {
+        this.plan = plan;
+        this.grid = plan.grid();
+        this.column = plan.column();
+        this.bottomVertical = grid.verticalDepth(grid.pieces());
+        this.killDensity = (plan.pressures().formation() - Physics.ATMOSPHERE) / (Physics.GRAVITY * bottomVertical);
+        this.below = plan.method() == CirculationMethod.WAIT_AND_WEIGHT
+                ? MudBelowInflux.withKillMud(
+                        grid,
+                        plan.mud(),
+                        plan.pressures().bottomHole(),
+                        new MudBelowInflux.KillMud(killDensity, plan.stringVolume()))
+                : MudBelowInflux.original(grid, plan.mud(), plan.pressures().bottomHole());
+        this.annulusVolume = grid.volume(grid.top(), grid.bottom());
+        column.start(bottomVertical, plan.pressures().formation());
+        double top = grid.topOfVolume(grid.bottom(), plan.influxVolume());
+        this.mass = grid.mass(column, top, grid.bottom());
+    }
+
+    /**
+     * Runs a circulation.
+     *
+     * @throws staunch.units.RangeFault where the influx does not fit into the annulus, or a pressure leaves the range of the
+     *     gas model
+     */
+    public static CirculationSchedule run(CirculationPlan plan) {
+        return new Circulation(plan).run();
+    }
+
+    private CirculationSchedule run() {
+        List<State> gas = new ArrayList<>();
+        for (double volume : volumes()) {
+            gas.add(state(volume));
+        }
+        List<CirculationPoint> points = new ArrayList<>();
+        for (int i = 0; i < gas.size(); i++) {
+            State here = gas.get(i);
+            State next = gas.get(Math.min(i + 1, gas.size() - 1));
+            double elapsed = (next.pumped - here.pumped) / plan.pump().rate();
+            double massRate = elapsed > 0 ? (here.mass - next.mass) / elapsed : 0;
+            points.add(here.point(massRate / standardDensity()));
+        }
+        points.addAll(afterGas());
+        State choke = peak(gas, s -> s.choke);
+        State gain = peak(gas, s -> s.volume);
+        List<CirculationPoint> watched = new ArrayList<>();
+        for (int i = 0; i < plan.watched().length; i++) {
+            int k = i;
+            watched.add(peak(gas, s -> s.watched[k]).point(0));
+        }
+        CirculationPoint rate = points.stream()
+                .max(Comparator.comparingDouble(CirculationPoint::gasRate))
+                .orElseThrow();
+        return new CirculationSchedule(points, choke.point(0), gain.point(0), rate, watched, mass);
+    }
+
+    /** Even steps, every break of the annulus at either end of the gas, and the top of the gas at each watched depth. */
+    private TreeSet<Double> volumes() {
+        TreeSet<Double> volumes = new TreeSet<>();
+        for (int i = 0; i <= STEPS; i++) {
+            volumes.add(annulusVolume * i / STEPS);
+        }
+        for (int i = 1; i < grid.pieces(); i++) {
+            if (grid.isBreak(i)) {
+                volumes.add(grid.volume(grid.measuredDepth(i), grid.bottom()));
+                volumeWithTopAt(grid.measuredDepth(i)).ifPresent(volumes::add);
+            }
+        }
+        for (double depth : plan.watched()) {
+            volumeWithTopAt(depth).ifPresent(volumes::add);
+        }
+        volumeWithTopAt(grid.top()).ifPresent(volumes::add);
+        volumes.removeIf(v -> v > annulusVolume);
+        return volumes;
+    }
+
+    private OptionalDouble volumeWithTopAt(double depth) {
+        DoubleUnaryOperator heldBelow = volume -> {
+            double lower = lowerEnd(volume);
+            if (lower <= depth) {
+                return -mass;
+            }
+            double z = grid.verticalAt(lower);
+            column.start(z, below.pressure(lower, z));
+            return grid.mass(column, depth, lower) - mass;
+        };
+        double last = grid.volume(depth, grid.bottom());
+        if (heldBelow.applyAsDouble(0) <= 0 || last <= 0) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(new BrentSolver(1e-14, VOLUME_TOLERANCE, 1e-12).findRoot(heldBelow, 0, last));
+    }
+
+    private double lowerEnd(double pumped) {
+        return pumped >= annulusVolume ? grid.top() : grid.topOfVolume(grid.bottom(), pumped);
+    }
+
+    private State peak(List<State> states, ToDoubleFunction<State> value) {
+        int best = 0;
+        for (int i = 1; i < states.size(); i++) {
+            if (value.applyAsDouble(states.get(i)) > value.applyAsDouble(states.get(best))) {
+                best = i;
+            }
+        }
+        double from = states.get(Math.max(best - 1, 0)).pumped;
+        double to = states.get(Math.min(best + 1, states.size() - 1)).pumped;
+        double at = new BrentOptimizer(1e-10, VOLUME_TOLERANCE)
+                .optimize(
+                        new MaxEval(200),
+                        GoalType.MAXIMIZE,
+                        new UnivariateObjectiveFunction(v -> value.applyAsDouble(state(v))),
+                        new SearchInterval(from, to, states.get(best).pumped))
+                .getPoint();
+        State refined = state(at);
+        return value.applyAsDouble(refined) > value.applyAsDouble(states.get(best)) ? refined : states.get(best);
+    }
+
+    private State state(double pumped) {
+        double lower = lowerEnd(pumped);
+        double z = grid.verticalAt(lower);
+        double atLower = below.pressure(lower, z);
+        column.start(z, atLower);
+        State s = new State();
+        s.pumped = pumped;
+        s.bottom = lower;
+        double fits = grid.mass(column, grid.top(), lower);
+        boolean leaving = fits <= mass;
+        s.mass = leaving ? fits : mass;
+        s.top = leaving ? grid.top() : grid.topOfMass(column, lower, mass);
+        s.phase = leaving ? Phase.INFLUX_LEAVING : Phase.INFLUX_RISING;
+        s.volume = grid.volume(s.top, lower);
+        double zTop = grid.verticalAt(s.top);
+        double atTop = column.pressure(zTop);
+        double surface = plan.mud().pressure(zTop, atTop, grid.verticalDepth(0)) - Physics.ATMOSPHERE;
+        double excess = excess(surface);
+        s.choke = surface + excess - plan.pressures().chokeLineFriction();
+        s.bottomHole = plan.pressures().bottomHole() + excess;
+        double[] depths = plan.watched();
+        s.watched = new double[depths.length];
+        for (int i = 0; i < depths.length; i++) {
+            double zw = grid.verticalAt(depths[i]);
+            double p = depths[i] < s.top
+                    ? plan.mud().pressure(zTop, atTop, zw)
+                    : depths[i] <= lower ? column.pressure(zw) : below.pressure(depths[i], zw);
+            s.watched[i] = p + excess;
+        }
+        return s;
+    }
+
+    /** What even a fully open choke adds to the whole well. */
+    private double excess(double surface) {
+        return Math.max(0, plan.pressures().chokeLineFriction() - surface);
+    }
+
+    private double standardDensity() {
+        return column.gas().density(Physics.ATMOSPHERE, STANDARD_TEMPERATURE);
+    }
+
+    private List<CirculationPoint> afterGas() {
+        List<CirculationPoint> points = new ArrayList<>();
+        boolean drillers = plan.method() == CirculationMethod.DRILLERS;
+        double before = drillers ? 0 : Math.max(0, annulusVolume - plan.stringVolume());
+        if (drillers) {
+            points.add(withoutGas(Phase.KILL_MUD_DOWN, 0, 0));
+            points.add(withoutGas(Phase.KILL_MUD_DOWN, plan.stringVolume(), 0));
+        }
+        for (int i = 1; i <= STEPS; i++) {
+            double kill = before + (annulusVolume - before) * i / STEPS;
+            points.add(withoutGas(Phase.KILL_MUD_UP, plan.stringVolume() + kill, kill));
+        }
+        return points;
+    }
+
+    private CirculationPoint withoutGas(Phase phase, double pumped, double killInAnnulus) {
+        double front = lowerEnd(killInAnnulus);
+        double zFront = grid.verticalAt(front);
+        double atFront = plan.pressures().bottomHole() - killDensity * Physics.GRAVITY * (bottomVertical - zFront);
+        double surface = plan.mud().pressure(zFront, atFront, grid.verticalDepth(0)) - Physics.ATMOSPHERE;
+        double excess = excess(surface);
+        double[] depths = plan.watched();
+        double[] watched = new double[depths.length];
+        for (int i = 0; i < depths.length; i++) {
+            double zw = grid.verticalAt(depths[i]);
+            watched[i] = excess
+                    + (depths[i] < front
+                            ? plan.mud().pressure(zFront, atFront, zw)
+                            : atFront + killDensity * Physics.GRAVITY * (zw - zFront));
+        }
+        return new CirculationPoint(
+                phase,
+                pumped,
+                pumped / plan.pump().rate(),
+                strokes(pumped),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                surface + excess - plan.pressures().chokeLineFriction(),
+                plan.pressures().bottomHole() + excess,
+                watched,
+                0,
+                0,
+                0);
+    }
+
+    private OptionalDouble strokes(double pumped) {
+        OptionalDouble output = plan.pump().output();
+        return output.isPresent() ? OptionalDouble.of(pumped / output.getAsDouble()) : output;
+    }
+
+    private final class State {
+        private Phase phase;
+        private double pumped;
+        private double top;
+        private double bottom;
+        private double mass;
+        private double volume;
+        private double choke;
+        private double bottomHole;
+        private double[] watched;
+
+        CirculationPoint point(double gasRate) {
+            return new CirculationPoint(
+                    phase,
+                    pumped,
+                    pumped / plan.pump().rate(),
+                    strokes(pumped),
+                    OptionalDouble.of(top),
+                    OptionalDouble.of(bottom),
+                    choke,
+                    bottomHole,
+                    watched,
+                    volume,
+                    mass,
+                    gasRate);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+package staunch.control;
+
+import java.util.List;
+import java.util.Objects;
+import staunch.units.Si;
+
+/**
+ * A circulation in time.
+ *
+ * @param points in order
+ * @param greatestChokePressure moment of the highest choke pressure
+ * @param greatestGasVolume moment of the largest pit gain
+ * @param greatestGasRate moment of the highest gas rate at the choke
+ * @param greatestWatched for each watched depth the moment of its highest pressure
+ * @param influxMass of gas taken, kg
+ */
+public record CirculationSchedule(
+        List<CirculationPoint> points,
+        CirculationPoint greatestChokePressure,
+        CirculationPoint greatestGasVolume,
+        CirculationPoint greatestGasRate,
+        List<CirculationPoint> greatestWatched,
+        @Si("kg") double influxMass) {
+    public CirculationSchedule {
+        points = List.copyOf(points);
+        Objects.requireNonNull(greatestChokePressure, "greatestChokePressure");
+        Objects.requireNonNull(greatestGasVolume, "greatestGasVolume");
+        Objects.requireNonNull(greatestGasRate, "greatestGasRate");
+        greatestWatched = List.copyOf(greatestWatched);
+    }
+}
