@@ -10,8 +10,9 @@ import staunch.units.Si;
  *
  * @param scenario drilled or swabbed
  * @param kick the influx asked about; empty where the case lacks what defines it
- * @param tolerance the answer with the estimates that decide
- * @param likelyTolerance the answer with likely pore pressure and likely strength
+ * @param tolerance what the formation holds, with the estimates that decide
+ * @param circulatedToSurface what casing and equipment hold
+ * @param likelyTolerance what the formation holds with likely pore pressure and likely strength
  * @param required volume the criteria ask for, m³, where set
  * @param verdict against the criterion
  * @param hand the hand calculation beside a finite answer
@@ -20,6 +21,7 @@ public record KickResult(
         Kick.Scenario scenario,
         Optional<Kick> kick,
         Tolerance tolerance,
+        SurfaceTolerance circulatedToSurface,
         Tolerance likelyTolerance,
         @Si("m3") OptionalDouble required,
         Verdict verdict,
@@ -28,6 +30,7 @@ public record KickResult(
         Objects.requireNonNull(scenario, "scenario");
         Objects.requireNonNull(kick, "kick");
         Objects.requireNonNull(tolerance, "tolerance");
+        Objects.requireNonNull(circulatedToSurface, "circulatedToSurface");
         Objects.requireNonNull(likelyTolerance, "likelyTolerance");
         Objects.requireNonNull(required, "required");
         Objects.requireNonNull(verdict, "verdict");

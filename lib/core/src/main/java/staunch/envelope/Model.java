@@ -1,6 +1,7 @@
 package staunch.envelope;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -237,21 +238,29 @@ final class Model {
         return solver.orElseThrow().solve(hole, offBottom(hole.measuredDepth()), kick);
     }
 
-    /**
-     * Largest influx that can be circulated to surface within the limits of casing and equipment.
-     *
-     * @throws Missing where the choke line of a subsea stack is not known
-     */
-    Tolerance surfaceLimited(Kick kick, double measuredDepth) {
+    /** Largest influx that can be circulated to surface within the limits of casing and equipment. */
+    SurfaceTolerance circulatedToSurface(Kick kick, double measuredDepth) {
         Optional<FlowLine> line = input.equipment().chokeLine();
-        if (input.datum().stackAtSeabed() && line.isEmpty()) {
-            throw new Missing("the choke line of the subsea stack is not known", "equipment: choke line");
+        List<EquipmentLimits.Component> components = new EquipmentLimits(input).components();
+        List<String> leftOut = components.stream()
+                .filter(c -> c.notAssessed().isPresent())
+                .map(c -> c.name() + ": " + c.notAssessed().get())
+                .toList();
+        if (components.size() == leftOut.size()) {
+            return new SurfaceTolerance(
+                    new Tolerance.NotAssessed("no limit of casing or equipment is known", "equipment"), leftOut);
         }
-        LimitNodes limits = LimitNodes.of(input, new EquipmentLimits(input).components());
+        if (input.datum().stackAtSeabed() && line.isEmpty()) {
+            return new SurfaceTolerance(
+                    new Tolerance.NotAssessed(
+                            "the choke line of the subsea stack is not known", "equipment: choke line"),
+                    leftOut);
+        }
         double area = line.map(l -> Math.PI / 4 * l.insideDiameter() * l.insideDiameter())
                 .orElse(0.0);
-        DrilledHole hole = DrilledHole.toSurface(fixed.orElseThrow(), limits, area, measuredDepth);
-        return solver.orElseThrow().solve(hole, Optional.empty(), kick);
+        DrilledHole hole =
+                DrilledHole.toSurface(fixed.orElseThrow(), LimitNodes.of(input, components), area, measuredDepth);
+        return new SurfaceTolerance(solver.orElseThrow().solve(hole, Optional.empty(), kick), leftOut);
     }
 
     InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {

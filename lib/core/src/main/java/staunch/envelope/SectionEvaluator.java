@@ -93,10 +93,8 @@ public final class SectionEvaluator {
         Tolerance none = new Tolerance.NotShutIn(plan.drilling());
         Verdict verdict = new Verdict(
                 Verdict.Outcome.NOT_SHUT_IN, "not shut in: " + plan.drilling().title(), "");
-        KickResult drilled = new KickResult(
-                Scenario.DRILLED, Optional.empty(), none, none, OptionalDouble.empty(), verdict, Optional.empty());
-        KickResult swabbed = new KickResult(
-                Scenario.SWABBED, Optional.empty(), none, none, OptionalDouble.empty(), verdict, Optional.empty());
+        KickResult drilled = notShutIn(Scenario.DRILLED, none, verdict);
+        KickResult swabbed = notShutIn(Scenario.SWABBED, none, verdict);
         IntensityLimit noLimit = new IntensityLimit.NotAssessed("the section is not shut in");
         return new SectionEnvelope(
                 plan,
@@ -117,10 +115,23 @@ public final class SectionEvaluator {
                 warnings);
     }
 
+    private static KickResult notShutIn(Scenario scenario, Tolerance none, Verdict verdict) {
+        return new KickResult(
+                scenario,
+                Optional.empty(),
+                none,
+                new SurfaceTolerance(none, List.of()),
+                none,
+                OptionalDouble.empty(),
+                verdict,
+                Optional.empty());
+    }
+
     private KickResult result(Scenario scenario, Model deciding, Model likely) {
         OptionalDouble required = required(scenario);
         Optional<Kick> kick = Optional.empty();
         Tolerance tolerance;
+        SurfaceTolerance surface;
         Optional<HandCalculation> hand = Optional.empty();
         try {
             deciding.needs(scenario);
@@ -128,21 +139,25 @@ public final class SectionEvaluator {
             kick = Optional.of(asked);
             DrilledHole hole = deciding.hole(bottom);
             tolerance = deciding.tolerance(asked, hole);
+            surface = deciding.circulatedToSurface(asked, bottom);
             if (tolerance instanceof Tolerance.Finite finite) {
                 hand = Optional.of(deciding.hand(asked, hole, finite));
             }
         } catch (Missing missing) {
             tolerance = missing.asTolerance();
+            surface = new SurfaceTolerance(tolerance, List.of());
         } catch (Fault fault) {
             tolerance = new Tolerance.NotAssessed(fault.getMessage(), "");
+            surface = new SurfaceTolerance(tolerance, List.of());
         }
         return new KickResult(
                 scenario,
                 kick,
                 tolerance,
+                surface,
                 likely == deciding ? tolerance : tolerance(likely, scenario, bottom),
                 required,
-                verdict(tolerance, required, deciding),
+                verdict(tolerance, surface, required, deciding),
                 hand);
     }
 
@@ -163,42 +178,68 @@ public final class SectionEvaluator {
                 .orElse(OptionalDouble.empty());
     }
 
-    private Verdict verdict(Tolerance tolerance, OptionalDouble required, Model model) {
-        if (tolerance instanceof Tolerance.NotAssessed not) {
+    private Verdict verdict(Tolerance formation, SurfaceTolerance surface, OptionalDouble required, Model model) {
+        if (formation instanceof Tolerance.NotAssessed not) {
             String missing = not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")";
             return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "");
         }
-        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+        if (formation instanceof Tolerance.FailsOnIntensity fails) {
             return new Verdict(
                     Verdict.Outcome.FAILS,
                     "fails on intensity alone",
+                    fails.weakPoint().name());
+        }
+        if (surface.tolerance() instanceof Tolerance.FailsOnIntensity fails) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    "fails on intensity alone, at casing or equipment",
                     fails.weakPoint().name());
         }
         if (required.isEmpty()) {
             return new Verdict(
                     Verdict.Outcome.NOT_ASSESSED,
                     "not assessed: the case sets no required volume",
-                    governing(tolerance));
+                    governing(formation, surface));
         }
-        boolean holds = tolerance instanceof Tolerance.Unlimited
-                || ((Tolerance.Finite) tolerance).volume() >= required.getAsDouble();
-        if (!holds) {
-            return new Verdict(Verdict.Outcome.FAILS, "fails (formation only)", governing(tolerance));
+        if (!holds(formation, required.getAsDouble())) {
+            return new Verdict(Verdict.Outcome.FAILS, "fails at the formation", governing(formation));
+        }
+        if (!(surface.tolerance() instanceof Tolerance.NotAssessed)
+                && !holds(surface.tolerance(), required.getAsDouble())) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    "fails at casing or equipment on the way to surface",
+                    governing(surface.tolerance()));
         }
         String unknown = model.unknownStrength();
         if (!unknown.isEmpty()) {
             String where = unknown.equals("open hole") ? "holds at the shoe" : "holds where the strength is known";
             return new Verdict(
-                    Verdict.Outcome.NOT_ASSESSED, where + "; " + unknown + " not assessed", governing(tolerance));
+                    Verdict.Outcome.NOT_ASSESSED,
+                    where + "; " + unknown + " not assessed",
+                    governing(formation, surface));
         }
-        return new Verdict(Verdict.Outcome.HOLDS, "holds (formation only)", governing(tolerance));
+        String scope = surface.complete() ? "holds" : "holds (formation only)";
+        return new Verdict(Verdict.Outcome.HOLDS, scope, governing(formation, surface));
+    }
+
+    private static boolean holds(Tolerance tolerance, double required) {
+        return tolerance instanceof Tolerance.Unlimited
+                || tolerance instanceof Tolerance.Finite finite && finite.volume() >= required;
+    }
+
+    /** What sets the lesser of both tolerances. */
+    private static String governing(Tolerance formation, SurfaceTolerance surface) {
+        boolean surfaceIsLess = surface.tolerance() instanceof Tolerance.Finite s
+                && !(formation instanceof Tolerance.Finite f && f.volume() <= s.volume());
+        return governing(surfaceIsLess ? surface.tolerance() : formation);
     }
 
     private static String governing(Tolerance tolerance) {
         if (tolerance instanceof Tolerance.Finite finite) {
             return finite.weakPoint().name() + ", " + finite.stage().moment().title();
         }
-        return tolerance instanceof Tolerance.Unlimited ? "no limit in the open hole" : "";
+        return tolerance instanceof Tolerance.Unlimited ? "no limit" : "";
     }
 
     /** The worst of the checks: fails before not assessed before holds. */

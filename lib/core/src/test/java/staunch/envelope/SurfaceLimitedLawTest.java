@@ -2,7 +2,6 @@ package staunch.envelope;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -16,7 +15,8 @@ class SurfaceLimitedLawTest {
 
     private static Tolerance solve(Wells wells) {
         Model model = wells.model();
-        return model.surfaceLimited(model.kick(Kick.Scenario.DRILLED, Wells.BOTTOM), Wells.BOTTOM);
+        return model.circulatedToSurface(model.kick(Kick.Scenario.DRILLED, Wells.BOTTOM), Wells.BOTTOM)
+                .tolerance();
     }
 
     @Test
@@ -96,6 +96,32 @@ class SurfaceLimitedLawTest {
     void subseaStackWithoutChokeLineIsNotAssessed() {
         Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
         Wells wells = Wells.standard().datum(floater).chokeLineFriction(0).equipment(PressureEquipment.NONE);
-        assertThrows(Missing.class, () -> solve(wells));
+        assertInstanceOf(Tolerance.NotAssessed.class, solve(wells));
+    }
+
+    @Test
+    void verdictSaysWhetherCasingAndEquipmentWereLookedAt() {
+        assertEquals(
+                "holds (formation only)",
+                Wells.standard().required(1).evaluate().drilled().verdict().statement());
+        assertEquals(
+                "holds",
+                Wells.standard()
+                        .required(1)
+                        .burst(3.9e8)
+                        .equipment(Wells.rated(69e6))
+                        .evaluate()
+                        .drilled()
+                        .verdict()
+                        .statement());
+        Verdict fails = Wells.standard()
+                .required(4)
+                .burst(3.9e8)
+                .equipment(Wells.rated(8e6))
+                .evaluate()
+                .drilled()
+                .verdict();
+        assertEquals(Verdict.Outcome.FAILS, fails.outcome());
+        assertEquals("fails at casing or equipment on the way to surface", fails.statement());
     }
 }
