@@ -36,6 +36,7 @@ import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.Stage;
 import staunch.envelope.SurfaceLimit;
+import staunch.envelope.SurfaceTolerance;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
 import staunch.envelope.WeakPoint;
@@ -476,6 +477,9 @@ public final class Fixtures {
                                 drilled ? Kick.PressureBasis.MUD_PLUS_INTENSITY : Kick.PressureBasis.MUD_PRESSURE))
                         : Optional.empty(),
                 tolerance,
+                new SurfaceTolerance(
+                        tolerance instanceof Tolerance.NotShutIn ? tolerance : new Tolerance.Unlimited(120),
+                        List.of()),
                 likely,
                 plan.criteria()
                         .map(c -> drilled ? c.drilledTolerance() : c.swabbedTolerance())
