@@ -1,6 +1,7 @@
 package staunch.units;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -137,6 +138,13 @@ public record Quantity(double value, String unit) {
                 field,
                 "\"" + text() + "\" " + (unit.isEmpty() ? "has no unit of " : "is not a ") + measure.title(),
                 "use one of " + String.join(", ", measure.usualUnits()));
+    }
+
+    /** Symbols of all units that can hold a measure, in alphabetical order. */
+    public static List<String> unitsFor(Measure measure) {
+        return UnitSymbol.symbols().stream()
+                .filter(s -> !s.isEmpty() && UnitSymbol.named(s, measure) != null)
+                .toList();
     }
 
     /** Whether the unit can hold a measure. */
