@@ -1,0 +1,175 @@
+package staunch.ingest;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import staunch.control.CirculationMethod;
+import staunch.design.CaseHeader;
+import staunch.design.CasingDesign;
+import staunch.design.WellCase;
+import staunch.earth.EarthModel;
+import staunch.envelope.Criteria;
+import staunch.envelope.MethodOptions;
+import staunch.limit.PressureEquipment;
+import staunch.units.Source;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+import staunch.well.Datum;
+import staunch.well.WellPath;
+
+/** Builds a case from keys that were checked one by one, and checks what they say together. */
+final class CaseBuilder {
+    private final Fields root;
+    private final Validator validator;
+    private final FaultLog log;
+    private final List<Warning> warnings = new ArrayList<>();
+
+    CaseBuilder(Fields root, Validator validator, FaultLog log) {
+        this.root = root;
+        this.validator = validator;
+        this.log = log;
+    }
+
+    /** The case; empty where a fault is in the log. */
+    Optional<WellCase> build(CaseDirectory directory) {
+        Optional<UnitSystem> units = root.mapping().get("units").flatMap(i -> UnitChoice.of(i, validator));
+        log.units(units.orElse(UnitSystem.METRIC));
+        UnitSystem shown = units.orElse(UnitSystem.METRIC);
+        Optional<CaseHeader> header = attempt("title_block", this::header);
+        Optional<Placed<Datum>> datum =
+                root.nested("datum").flatMap(f -> log.attempt(f.place(), () -> new Placed<>(datum(f), f)));
+        Map<String, Criteria> criteria = criteria();
+        List<DesignBuilder.Built> designs = new DesignBuilder(root, criteria, validator, log).build();
+        SurveyBuilder survey = new SurveyBuilder(root, shown, log, warnings);
+        Optional<WellPath> path = survey.build(designs);
+        Optional<EarthModel> earth = earth(datum, path, shown);
+        Optional<PressureEquipment> equipment = root.has("equipment")
+                ? attempt("equipment", f -> new EquipmentBuilder(f, log).build())
+                : Optional.of(PressureEquipment.NONE);
+        Optional<MethodOptions> options =
+                root.has("options") ? attempt("options", this::options) : Optional.of(MethodOptions.DEFAULT);
+        CaseChecks checks = new CaseChecks(datum.map(Placed::value), path, shown, log);
+        designs.forEach(checks::check);
+        if (!log.isEmpty()) {
+            return Optional.empty();
+        }
+        List<CasingDesign> all =
+                designs.stream().map(DesignBuilder.Built::design).toList();
+        Optional<WellCase> wellCase = log.attempt(
+                root.place(),
+                () -> new WellCase(
+                        need(header),
+                        need(units),
+                        need(datum).value(),
+                        need(path),
+                        need(earth),
+                        all,
+                        need(equipment),
+                        need(options),
+                        directory.files(),
+                        List.of()));
+        return wellCase.map(c -> {
+            new CaseWarnings(c, warnings).look();
+            return new WellCase(
+                    c.header(),
+                    c.units(),
+                    c.datum(),
+                    c.path(),
+                    c.earth(),
+                    c.designs(),
+                    c.equipment(),
+                    c.options(),
+                    c.files(),
+                    warnings);
+        });
+    }
+
+    private static <T> T need(Optional<T> value) {
+        return value.orElseThrow(FaultLog.Incomplete::new);
+    }
+
+    private <T> Optional<T> attempt(String key, Function<Fields, T> build) {
+        return root.nested(key).flatMap(f -> log.attempt(f.place(), () -> build.apply(f)));
+    }
+
+    private CaseHeader header(Fields f) {
+        return new CaseHeader(
+                f.needText("well"),
+                f.needText("title"),
+                f.text("revision"),
+                f.text("date"),
+                f.text("prepared_by"),
+                f.text("checked_by"),
+                f.text("approved_by"),
+                f.text("notice"));
+    }
+
+    private Datum datum(Fields f) {
+        Datum.Place place;
+        if (f.has("ground_level")) {
+            if (f.has("stack")) {
+                log.add(f.place("stack"), f.written("stack"), "stands in a land well", "leave it out");
+            }
+            place = new Datum.OnLand(f.needAmount("ground_level"));
+        } else {
+            double water = f.needAmount("water_depth");
+            if (!f.has("stack")) {
+                log.add(f.place("stack"), "", "is missing", "a well at sea needs it: surface or seabed");
+            }
+            place = new Datum.AtSea(
+                    water, f.text("stack").orElseThrow(FaultLog.Incomplete::new).equals("seabed"));
+        }
+        return new Datum(f.needText("name"), f.needAmount("elevation"), place);
+    }
+
+    private Optional<EarthModel> earth(Optional<Placed<Datum>> datum, Optional<WellPath> path, UnitSystem units) {
+        if (!root.has("earth")) {
+            return Optional.of(new EarthModel(
+                    Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.empty(), List.of()));
+        }
+        return datum.flatMap(d -> attempt("earth", f -> new EarthBuilder(f, d, path, units, log).build()));
+    }
+
+    private Map<String, Criteria> criteria() {
+        Map<String, Criteria> found = new HashMap<>();
+        for (Fields f : root.rows("criteria")) {
+            log.attempt(f.place(), () -> criteria(f)).ifPresent(c -> {
+                if (found.put(c.name(), c) != null) {
+                    log.add(f.place("name"), c.name(), "\"" + c.name() + "\" is given twice", "rename one");
+                }
+            });
+        }
+        return found;
+    }
+
+    private static Criteria criteria(Fields f) {
+        return new Criteria(
+                f.needText("name"),
+                f.needText("owner"),
+                new Source(f.needText("source"), f.text("place").orElse("")),
+                f.amount("drilled_tolerance"),
+                f.amount("swabbed_tolerance"),
+                f.amount("kick_intensity"),
+                f.amount("strength_margin"),
+                f.amount("trip_margin"));
+    }
+
+    private MethodOptions options(Fields f) {
+        MethodOptions d = MethodOptions.DEFAULT;
+        return new MethodOptions(
+                f.choice("definition", MethodOptions.ToleranceDefinition.class).orElse(d.definition()),
+                f.choice("drilled_pressure", MethodOptions.DrilledPressure.class)
+                        .orElse(d.drilledPressure()),
+                f.choice("weak_point", MethodOptions.WeakPointChoice.class).orElse(d.weakPoint()),
+                f.choice("estimates", MethodOptions.Estimates.class).orElse(d.estimates()),
+                f.choice("gas_model", MethodOptions.GasModel.class).orElse(d.gasModel()),
+                f.choice("circulation", CirculationMethod.class).orElse(d.method()),
+                f.choice("mud_density", MethodOptions.MudDensityModel.class).orElse(d.mudDensity()),
+                f.flag("seawater_credit").orElse(d.seawaterCredit()),
+                f.amount("depth_step").orElse(d.depthStep()),
+                f.count("depth_count").orElse(d.depthCount()));
+    }
+}

@@ -1,0 +1,620 @@
+package staunch.ingest;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import staunch.control.CirculationMethod;
+import staunch.earth.Standing;
+import staunch.envelope.Drilling;
+import staunch.envelope.MethodOptions;
+import staunch.fluid.MudBase;
+import staunch.ingest.Form.Amount;
+import staunch.ingest.Form.Choice;
+import staunch.ingest.Form.Count;
+import staunch.ingest.Form.Csv;
+import staunch.ingest.Form.Flag;
+import staunch.ingest.Form.NameOrNested;
+import staunch.ingest.Form.Nested;
+import staunch.ingest.Form.PumpRate;
+import staunch.ingest.Form.RockPressure;
+import staunch.ingest.Form.Rows;
+import staunch.ingest.Form.Text;
+import staunch.ingest.Form.UnitOf;
+import staunch.ingest.Form.Word;
+import staunch.limit.StackElement;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/** Every key of the case file: the one table that reader, schema and reference are made from. */
+final class CaseKeys {
+    static final String FILE = "file";
+    static final String NO_STRING = "none";
+
+    private static final double DEEPEST = 20_000;
+
+    static final Block TITLE_BLOCK = Block.of(
+            "title_block",
+            text("well", "Name of the well.").must(),
+            text("title", "What the case is.").must(),
+            text("revision", "Revision of the case."),
+            text("date", "Date of the revision, as it is to be printed."),
+            text("prepared_by", "Name or initials."),
+            text("checked_by", "Name or initials."),
+            text("approved_by", "Name or initials."),
+            text("notice", "Shown with every result, such as \"invented well\"."));
+
+    static final Block UNITS = Block.of(
+            "units",
+            Key.of("base", new Word(UnitSystem.names()), "Units of everything not named below.")
+                    .must(),
+            unit("depth", Measure.DEPTH),
+            unit("length", Measure.LENGTH),
+            unit("diameter", Measure.DIAMETER),
+            unit("pressure", Measure.PRESSURE_DIFFERENCE),
+            unit("density", Measure.DENSITY),
+            unit("volume", Measure.VOLUME),
+            unit("capacity", Measure.CAPACITY),
+            unit("flow_rate", Measure.FLOW_RATE),
+            unit("temperature", Measure.TEMPERATURE),
+            unit("pressure_gradient", Measure.PRESSURE_GRADIENT),
+            unit("mass", Measure.MASS),
+            unit("weight_per_length", Measure.LINEAR_MASS),
+            unit("stress", Measure.STRESS),
+            unit("curvature", Measure.CURVATURE),
+            unit("speed", Measure.SPEED),
+            unit("time", Measure.TIME));
+
+    static final Block DATUM = Block.of(
+                    "datum",
+                    text("name", "What depths are measured from, such as \"rotary table\".")
+                            .must(),
+                    amount("elevation", Measure.LENGTH, -450, 6000, "Height of the datum above mean sea level.")
+                            .must(),
+                    amount("ground_level", Measure.DEPTH, 0, 50, "Land well: depth of the ground below the datum."),
+                    amount("water_depth", Measure.LENGTH, 1, 4000, "Well at sea: mean sea level to seabed."),
+                    Key.of("stack", new Word(List.of("surface", "seabed")), "Well at sea: where the BOP stack stands.")
+                            .without("Needed with water_depth."),
+                    amount(
+                                    "sea_water_density",
+                                    Measure.DENSITY,
+                                    990,
+                                    1080,
+                                    "Density of the sea, for equivalent densities that count from the mudline.")
+                            .without("Needed where equivalent_density_datum is mudline."))
+            .exactlyOne("ground_level", "water_depth");
+
+    static final Block STATION = Block.of(
+            "station",
+            amount("md", Measure.DEPTH, 0, DEEPEST, "Measured depth below the datum.")
+                    .must(),
+            amount("inclination", Measure.ANGLE, 0, Math.PI, "Angle from vertical; above 90° the hole goes up.")
+                    .must(),
+            amount("azimuth", Measure.ANGLE, 0, 2 * Math.PI, "Angle from north.")
+                    .must(),
+            amount("tvd", Measure.DEPTH, 0, DEEPEST, "Vertical depth, as a check only: minimum curvature counts."));
+
+    static final Block SURVEY = Block.of(
+                    "survey",
+                    Key.of(FILE, new Csv(STATION), "CSV file of the stations."),
+                    rows("stations", STATION, "Stations, downwards."),
+                    amount("vertical_to", Measure.DEPTH, 1, DEEPEST, "A vertical hole down to this depth."))
+            .exactlyOne(FILE, "stations", "vertical_to");
+
+    static final Block PRESSURE_POINT = Block.of(
+                    "pressure_point",
+                    tvd("tvd"),
+                    tvdss("tvdss"),
+                    rock("likely", "Best estimate.").must(),
+                    rock("low", "Lower estimate; given at every point or at none.")
+                            .without("The likely estimate is used."),
+                    rock("high", "Higher estimate; given at every point or at none.")
+                            .without("The likely estimate is used."))
+            .exactlyOne("tvd", "tvdss");
+
+    static final Block PORE_PRESSURE = Block.of(
+                    "pore_pressure",
+                    Key.of(FILE, new Csv(PRESSURE_POINT), "CSV file of the points."),
+                    rows("points", PRESSURE_POINT, "Points, downwards; two at one depth make a step."),
+                    text("source", "Where the estimate comes from."))
+            .exactlyOne(FILE, "points");
+
+    static final Block STRENGTH = Block.of(
+                    "strength",
+                    Key.of(FILE, new Csv(PRESSURE_POINT), "CSV file of the points."),
+                    rows("points", PRESSURE_POINT, "Points, downwards; two at one depth make a step."),
+                    text("source", "Where the prediction comes from."))
+            .exactlyOne(FILE, "points");
+
+    static final Block STRENGTH_TEST = Block.of(
+                    "strength_test",
+                    text("name", "What the programme calls it.").must(),
+                    amount("md", Measure.DEPTH, 1, DEEPEST, "Measured depth of the formation tested."),
+                    tvd("tvd"),
+                    tvdss("tvdss"),
+                    Key.of("standing", new Choice(Standing.class), "What the figure is worth.")
+                            .must(),
+                    rock("pressure", "What the formation held, at its depth."),
+                    amount(
+                            "surface_pressure",
+                            Measure.PRESSURE_GAUGE,
+                            0,
+                            2e8,
+                            "Pressure at surface; test_mud to the datum is added."),
+                    amount("test_mud", Measure.DENSITY, 700, 2700, "Mud in the hole during the test.")
+                            .without("Needed with surface_pressure."),
+                    text("source", "Document it comes from.").must(),
+                    text("place", "Page or line there."))
+            .exactlyOne("md", "tvd", "tvdss")
+            .exactlyOne("pressure", "surface_pressure");
+
+    static final Block WEAK_ZONE = Block.of(
+                    "weak_zone",
+                    text("name", "What the programme calls it.").must(),
+                    tvd("top_tvd"),
+                    tvdss("top_tvdss"),
+                    tvd("bottom_tvd"),
+                    tvdss("bottom_tvdss"),
+                    rock(
+                                    "strength",
+                                    "What the zone holds. A pressure, or an equivalent density from sea level or mudline, is"
+                                            + " taken at its top and held as equivalent density from the datum.")
+                            .must(),
+                    text("source", "Document it comes from.").must(),
+                    text("place", "Page or line there."))
+            .exactlyOne("top_tvd", "top_tvdss")
+            .exactlyOne("bottom_tvd", "bottom_tvdss");
+
+    static final Block TEMPERATURE_POINT = Block.of(
+                    "temperature_point",
+                    tvd("tvd"),
+                    tvdss("tvdss"),
+                    amount("temperature", Measure.TEMPERATURE, 260, 600, "Temperature there.")
+                            .must())
+            .exactlyOne("tvd", "tvdss");
+
+    static final Block GEOTHERMAL = Block.of(
+            "geothermal",
+            amount("at_surface", Measure.TEMPERATURE, 260, 600, "Temperature at the datum.")
+                    .without("That at ground or seabed is used above it."),
+            amount("at_ground", Measure.TEMPERATURE, 260, 600, "Temperature at ground level or seabed.")
+                    .must(),
+            amount("gradient", Measure.TEMPERATURE_GRADIENT, 0, 0.15, "Rise with vertical depth below it.")
+                    .must());
+
+    static final Block TEMPERATURE = Block.of(
+                    "temperature",
+                    Key.of(FILE, new Csv(TEMPERATURE_POINT), "CSV file of the points."),
+                    rows(
+                            "points",
+                            TEMPERATURE_POINT,
+                            "Points, downwards; at sea they begin at the datum and take in the sea."),
+                    Key.of("geothermal", new Nested(GEOTHERMAL, true), "Linear from ground or seabed."))
+            .exactlyOne(FILE, "points", "geothermal");
+
+    static final Block TOP = Block.of(
+                    "top", text("formation", "Name of the formation.").must(), tvd("tvd"), tvdss("tvdss"))
+            .exactlyOne("tvd", "tvdss");
+
+    static final Block EARTH = Block.of(
+            "earth",
+            Key.of(
+                            "equivalent_density_datum",
+                            new Word(List.of("datum", "mean_sea_level", "mudline")),
+                            "Where equivalent densities and gradients of this block count from.")
+                    .without("The well's datum (rotary table)."),
+            Key.of("pore_pressure", new Nested(PORE_PRESSURE, true), "Pore pressure by vertical depth.")
+                    .without("Drilled kick (by default method), pressure window, back-up of casing."),
+            Key.of("strength", new Nested(STRENGTH, true), "Predicted strength (fracture pressure) by vertical depth.")
+                    .without("Open hole; tolerance too where there is no test at the shoe."),
+            rowsOrFile("strength_tests", STRENGTH_TEST, "Leak-off and integrity tests, planned or done.")
+                    .without("Strength at the shoe is the prediction."),
+            rowsOrFile("weak_zones", WEAK_ZONE, "Zones weaker than the prediction says."),
+            Key.of("temperature", new Nested(TEMPERATURE, true), "Temperature by vertical depth.")
+                    .without("Every tolerance with a real or an ideal gas."),
+            rowsOrFile("tops", TOP, "Formation tops, downwards."));
+
+    private static final List<Key> PIPE = List.of(
+            amount("outside_diameter", Measure.DIAMETER, 0.05, 1.5, "Nominal outside diameter."),
+            amount(
+                    "weight",
+                    Measure.LINEAR_MASS,
+                    5,
+                    1500,
+                    "Nominal weight, from which the wall follows by the sizes of API Spec 5CT."),
+            amount("wall", Measure.DIAMETER, 0.002, 0.1, "Nominal wall."),
+            amount("inside_diameter", Measure.DIAMETER, 0.03, 1.5, "Nominal inside diameter."),
+            text("grade", "Grade of the steel.").without("Burst, unless burst_rating or yield_strength is given."),
+            amount("yield_strength", Measure.STRESS, 1e8, 2e9, "Minimum yield of the grade.")
+                    .without("That of the named grade."),
+            amount("burst_rating", Measure.PRESSURE_DIFFERENCE, 1e5, 4e8, "Internal yield pressure of the pipe.")
+                    .without("Computed from yield and wall."),
+            amount(
+                            "connection_rating",
+                            Measure.PRESSURE_DIFFERENCE,
+                            1e5,
+                            4e8,
+                            "Internal pressure rating of the connection.")
+                    .without("The connection is taken to be as strong as the pipe."),
+            amount("wear", Measure.NUMBER, 0, 0.95, "Lost part of the wall.").without("None."));
+
+    static final Block CASING_INTERVAL = new Block(
+            "casing_interval",
+            with(
+                    PIPE,
+                    amount("to", Measure.DEPTH, 0, DEEPEST, "Measured depth of its bottom.")
+                            .must()),
+            List.of());
+
+    static final Block CASING_STRING = new Block(
+            "casing_string",
+            with(
+                    with(
+                            PIPE,
+                            text("name", "What the programme calls it.").must(),
+                            amount(
+                                            "top",
+                                            Measure.DEPTH,
+                                            0,
+                                            DEEPEST,
+                                            "Measured depth of its top: 0 at a surface wellhead, the seabed wellhead, or the"
+                                                    + " liner hanger.")
+                                    .must(),
+                            amount("shoe", Measure.DEPTH, 0, DEEPEST, "Measured depth of its shoe.")
+                                    .must()),
+                    rows(
+                                    "intervals",
+                                    CASING_INTERVAL,
+                                    "Tapered string: stretches from the top down, the last to the shoe. Keys not given in a"
+                                            + " stretch are those of the string.")
+                            .without("One stretch with the keys of the string."),
+                    amount("top_of_cement", Measure.DEPTH, 0, DEEPEST, "Measured depth."),
+                    amount(
+                            "fluid_behind",
+                            Measure.DENSITY,
+                            700,
+                            2700,
+                            "Density of the mud above the cement behind it."),
+                    amount("mix_water", Measure.DENSITY, 900, 1300, "Density of the cement's mix water.")
+                            .without("No back-up outside the casing."),
+                    amount("allowed_burst_share", Measure.NUMBER, 0.01, 1, "Part of the burst rating that may be used.")
+                            .without("The string's part of the lowest surface limit."),
+                    amount("test_pressure", Measure.PRESSURE_GAUGE, 0, 2e8, "Pressure test at surface."),
+                    amount(
+                                    "liner_top_rating",
+                                    Measure.PRESSURE_DIFFERENCE,
+                                    1e5,
+                                    4e8,
+                                    "What packer and lap of a liner hold from inside.")
+                            .without("The liner top's part of the lowest surface limit.")),
+            List.of());
+
+    static final Block WASHOUT = Block.of(
+            "washout",
+            amount("from", Measure.DEPTH, 0, DEEPEST, "Measured depth.").must(),
+            amount("to", Measure.DEPTH, 0, DEEPEST, "Measured depth.").must(),
+            amount("diameter", Measure.DIAMETER, 0.05, 1.5, "Hole diameter there.")
+                    .must());
+
+    static final Block RHEOMETER = Block.of(
+            "rheometer",
+            dial("600"),
+            dial("300"),
+            dial("200"),
+            dial("100"),
+            dial("60"),
+            dial("30"),
+            dial("6"),
+            dial("3"));
+
+    static final Block EXPANSION = Block.of(
+            "expansion",
+            amount("compressibility", Measure.COMPRESSIBILITY, 0, 2e-9, "Isothermal compressibility.")
+                    .must(),
+            amount("thermal_expansion", Measure.THERMAL_EXPANSION, 0, 2e-3, "Thermal expansion.")
+                    .must(),
+            amount(
+                            "reference_pressure",
+                            Measure.PRESSURE_ABSOLUTE,
+                            1e4,
+                            2e8,
+                            "Pressure at which the density is stated; without psia or bara a gauge reading.")
+                    .must(),
+            amount(
+                            "reference_temperature",
+                            Measure.TEMPERATURE,
+                            250,
+                            500,
+                            "Temperature at which the density is stated.")
+                    .must());
+
+    static final Block MUD = Block.of(
+            "mud",
+            text("name", "What the programme calls it.").must(),
+            amount("density", Measure.DENSITY, 700, 2700, "Stated density.").must(),
+            Key.of("base", new Choice(MudBase.class), "Continuous phase.").must(),
+            Key.of("rheometer", new Nested(RHEOMETER, true), "Dial readings by rotor speed in rpm."),
+            Key.of("expansion", new Nested(EXPANSION, true), "Change of density with pressure and temperature.")
+                    .without("Density is constant; its shift with depth is not checked."));
+
+    static final Block COMPONENT = Block.of(
+            "string_component",
+            text("name", "Drill pipe, heavyweight, collars …").must(),
+            amount("length", Measure.LENGTH, 0.01, DEEPEST, "Length; the last component reaches to surface.")
+                    .must(),
+            amount("outside_diameter", Measure.DIAMETER, 0.02, 1.2, "Of the body.")
+                    .must(),
+            amount("inside_diameter", Measure.DIAMETER, 0, 1.2, "Bore.").must());
+
+    static final Block GAS = Block.of(
+            "gas",
+            amount("gravity", Measure.NUMBER, 0.55, 1.8, "Density relative to air.")
+                    .must(),
+            amount("h2s", Measure.NUMBER, 0, 1, "Mole fraction of hydrogen sulphide.")
+                    .without("None."),
+            amount("co2", Measure.NUMBER, 0, 1, "Mole fraction of carbon dioxide.")
+                    .without("None."),
+            amount("n2", Measure.NUMBER, 0, 1, "Mole fraction of nitrogen.").without("None."));
+
+    static final Block SLOW_CIRCULATION = Block.of(
+            "slow_circulation",
+            Key.of("rate", new PumpRate(), "Pump rate; strokes per minute where pump_output is given.")
+                    .must(),
+            amount("pump_pressure", Measure.PRESSURE_GAUGE, 0, 1e8, "Circulating up riser or open annulus."),
+            amount(
+                            "choke_line_friction",
+                            Measure.PRESSURE_DIFFERENCE,
+                            0,
+                            5e7,
+                            "Loss in the choke line at that rate, as measured.")
+                    .without("Subsea: tolerance while circulating."));
+
+    private static final List<Key> SECTION_COMMON = List.of(
+            Key.of("drilling", new Choice(Drilling.class), "Whether the well can be shut in.")
+                    .must(),
+            Key.of("mud", new Nested(MUD, true), "Mud in the hole.").without("Tolerance, MAASP, pressure window."),
+            new Key(
+                            "string",
+                            new Rows(COMPONENT, true, false, NO_STRING),
+                            false,
+                            "Components from the bit up; none where no pipe is in the hole.",
+                            "")
+                    .without("Tolerance."),
+            amount("bit_off_bottom", Measure.LENGTH, 0, DEEPEST, "Distance of the bit above bottom at the influx.")
+                    .without("On bottom."),
+            Key.of("gas", new Nested(GAS, true), "Gas of the influx.").without("Tolerance."),
+            rows("slow_circulation", SLOW_CIRCULATION, "Slow circulating rates."),
+            amount("pump_output", Measure.VOLUME, 1e-4, 0.5, "Volume per stroke."),
+            amount("active_volume", Measure.VOLUME, 0.1, 5000, "Active pit volume."),
+            amount("detectable_gain", Measure.VOLUME, 0, 100, "Pit gain at which the crew shuts in."),
+            amount(
+                            "circulating_overbalance",
+                            Measure.PRESSURE_DIFFERENCE,
+                            0,
+                            2e7,
+                            "Held above the kick zone while circulating.")
+                    .without("Zero, with a warning."),
+            amount("choke_handling_allowance", Measure.PRESSURE_DIFFERENCE, 0, 2e7, "For the choke operator.")
+                    .without("Zero, with a warning."),
+            text("criteria", "Name of the criteria to be met.").without("Verdict."));
+
+    static final Block SECTION = new Block(
+            "section",
+            with(
+                    List.of(
+                            text("name", "What the programme calls it.").must(),
+                            amount("from", Measure.DEPTH, 0, DEEPEST, "Measured depth of the shoe above.")
+                                    .must(),
+                            amount("to", Measure.DEPTH, 0, DEEPEST, "Measured depth of section TD.")
+                                    .must(),
+                            amount("bit", Measure.DIAMETER, 0.05, 1.5, "Nominal hole size.")
+                                    .must(),
+                            amount(
+                                            "hole_diameter",
+                                            Measure.DIAMETER,
+                                            0.05,
+                                            1.5,
+                                            "Mean diameter of the hole as drilled.")
+                                    .without("The bit's."),
+                            rows("washouts", WASHOUT, "Wider stretches.")),
+                    SECTION_COMMON.toArray(Key[]::new)),
+            List.of());
+
+    static final Block SECTION_DEFAULTS = new Block("section_defaults", SECTION_COMMON, List.of());
+
+    static final Block DESIGN = Block.of(
+            "design",
+            text("name", "Name of the casing design.").must(),
+            new Key(
+                    "strings",
+                    new Rows(CASING_STRING, false, false, ""),
+                    true,
+                    "Strings in the order they are set. One named in casing_strings takes its keys from there, but for"
+                            + " those given here.",
+                    ""),
+            new Key(
+                    "sections",
+                    new Rows(SECTION, false, false, ""),
+                    false,
+                    "Hole sections of this design, in order. One named in the sections of the case takes its keys from"
+                            + " there, but for those given here.",
+                    "The sections of the case."));
+
+    private static final Key RATING = amount("rating", Measure.PRESSURE_GAUGE, 1e5, 3e8, "Rated working pressure.");
+
+    static final Block RATED = Block.of(
+            "rated_equipment",
+            text("name", "What it is.").must(),
+            RATING.must(),
+            text("source", "Certificate or data sheet."));
+
+    static final Block LINE = Block.of(
+            "line",
+            text("name", "What it is.").must(),
+            amount("length", Measure.LENGTH, 0, 5000, "Stack to surface.").must(),
+            amount("inside_diameter", Measure.DIAMETER, 0.01, 1, "Bore.").must(),
+            RATING.without("Its part of the lowest surface limit."),
+            text("source", "Certificate or data sheet of the rating."),
+            amount("fluid", Measure.DENSITY, 700, 2700, "Density of the fluid standing in it.")
+                    .without("The mud in the well."));
+
+    static final Block ELEMENT = Block.of(
+            "stack_element",
+            text("name", "What it is.").must(),
+            Key.of("type", new Choice(StackElement.Type.class), "What it does.").must(),
+            RATING.without("Its part of the stack's rating."),
+            text("source", "Certificate or data sheet of the rating."),
+            amount("bore", Measure.DIAMETER, 0.05, 1, "Through bore."),
+            amount("smallest_pipe", Measure.DIAMETER, 0.02, 1, "Smallest pipe its rams close on."),
+            amount("largest_pipe", Measure.DIAMETER, 0.02, 1, "Largest pipe its rams close on."));
+
+    static final Block EQUIPMENT = Block.of(
+            "equipment",
+            Key.of("wellhead", new Nested(RATED, true), "Weakest wellhead section in use.")
+                    .without("Its part of the lowest surface limit."),
+            Key.of("choke_manifold", new Nested(RATED, true), "Choke manifold and surface line.")
+                    .without("Its part of the lowest surface limit."),
+            Key.of("choke_line", new Nested(LINE, true), "From the stack to surface.")
+                    .without("Its part of the lowest surface limit of a subsea well."),
+            Key.of("kill_line", new Nested(LINE, true), "From the stack to surface."),
+            Key.of("riser", new Nested(LINE, true), "From a subsea stack to surface."),
+            rows("stack", ELEMENT, "BOP stack from the bottom up.")
+                    .without("The BOP's part of the lowest surface limit."));
+
+    static final Block CRITERIA = Block.of(
+            "criteria",
+            text("name", "Name by which sections choose it.").must(),
+            text("owner", "Who answers for it.").must(),
+            text("source", "Document in which it is written.").must(),
+            text("place", "Page or clause there."),
+            amount("drilled_tolerance", Measure.VOLUME, 0, 200, "Least influx when drilled, at bottom hole.")
+                    .without("Verdict on the drilled kick."),
+            amount("swabbed_tolerance", Measure.VOLUME, 0, 200, "Least influx when swabbed, at bottom hole.")
+                    .without("Verdict on the swabbed kick."),
+            amount("kick_intensity", Measure.DENSITY_DIFFERENCE, 0, 1000, "Pressure of the drilled kick above the mud.")
+                    .without("Drilled kick (by default method)."),
+            amount("strength_margin", Measure.PRESSURE_DIFFERENCE, 0, 3e7, "Kept below the formation strength.")
+                    .without("Zero, with a warning."),
+            amount("trip_margin", Measure.DENSITY_DIFFERENCE, 0, 1000, "Kept between mud and pore pressure.")
+                    .without("Zero."));
+
+    static final Block OPTIONS = Block.of(
+            "options",
+            option("definition", MethodOptions.ToleranceDefinition.class, "What counts as kick tolerance."),
+            option("drilled_pressure", MethodOptions.DrilledPressure.class, "Formation pressure of a drilled kick."),
+            option("weak_point", MethodOptions.WeakPointChoice.class, "Which depths may break."),
+            option("estimates", MethodOptions.Estimates.class, "Which end of the estimates decides."),
+            option("gas_model", MethodOptions.GasModel.class, "How the gas behaves."),
+            option("circulation", CirculationMethod.class, "How the influx is circulated out."),
+            option("mud_density", MethodOptions.MudDensityModel.class, "Whether mud density moves with depth."),
+            Key.of("seawater_credit", new Flag(), "Whether the sea backs up a subsea wellhead and BOP.")
+                    .without("false"),
+            amount("depth_step", Measure.LENGTH, 0.1, 1000, "Greatest distance of depths along a section.")
+                    .without("30 m"),
+            Key.of("depth_count", new Count(1, 10_000), "Least number of depths along a section.")
+                    .without("200"));
+
+    static final Block CASE = Block.of(
+            "case",
+            Key.of("title_block", new Nested(TITLE_BLOCK, true), "Title block.").must(),
+            Key.of("units", new NameOrNested(UnitSystem.names(), UNITS), "Units in which results are shown.")
+                    .must(),
+            Key.of("datum", new Nested(DATUM, true), "Zero of all depths.").must(),
+            Key.of("survey", new Nested(SURVEY, true), "Path of the hole.").must(),
+            Key.of("earth", new Nested(EARTH, true), "The rock.")
+                    .without("Every tolerance, MAASP and pressure window."),
+            new Key(
+                    "casing_strings",
+                    new Rows(CASING_STRING, false, false, ""),
+                    false,
+                    "Strings that designs may name.",
+                    ""),
+            Key.of(
+                    "section_defaults",
+                    new Nested(SECTION_DEFAULTS, false),
+                    "Keys of every section that does not give its own."),
+            new Key(
+                    "sections",
+                    new Rows(SECTION, false, false, ""),
+                    false,
+                    "Hole sections of every design that does not list its own.",
+                    ""),
+            new Key("designs", new Rows(DESIGN, true, false, ""), true, "Casing designs, the base design first.", ""),
+            Key.of("equipment", new Nested(EQUIPMENT, true), "Pressure equipment.")
+                    .without("Lowest surface limit but for formation and casing."),
+            rows("criteria", CRITERIA, "What sections must meet: your rules, never the library's.")
+                    .without("Every verdict."),
+            Key.of("options", new Nested(OPTIONS, true), "Choices of method.").without("The defaults."));
+
+    private CaseKeys() {}
+
+    /** Every block of keys, each once, the case first. */
+    static List<Block> blocks() {
+        Set<Block> found = new LinkedHashSet<>();
+        collect(CASE, found);
+        return List.copyOf(found);
+    }
+
+    private static void collect(Block block, Set<Block> found) {
+        if (!found.add(block)) {
+            return;
+        }
+        for (Key key : block.keys()) {
+            if (key.form() instanceof Nested nested) {
+                collect(nested.block(), found);
+            } else if (key.form() instanceof Rows rows) {
+                collect(rows.block(), found);
+            } else if (key.form() instanceof Csv csv) {
+                collect(csv.block(), found);
+            } else if (key.form() instanceof NameOrNested either) {
+                collect(either.block(), found);
+            }
+        }
+    }
+
+    private static Key text(String name, String meaning) {
+        return Key.of(name, new Text(), meaning);
+    }
+
+    private static Key amount(String name, Measure measure, double lowest, double highest, String meaning) {
+        return Key.of(name, new Amount(measure, lowest, highest), meaning);
+    }
+
+    private static Key rock(String name, String meaning) {
+        return Key.of(name, new RockPressure(), meaning);
+    }
+
+    private static Key tvd(String name) {
+        return amount(name, Measure.DEPTH, 0, DEEPEST, "Vertical depth below the datum.");
+    }
+
+    private static Key tvdss(String name) {
+        return amount(name, Measure.DEPTH, -6000, DEEPEST, "Vertical depth below mean sea level.");
+    }
+
+    private static Key dial(String rpm) {
+        return amount(rpm, Measure.NUMBER, 0, 400, "Dial reading at " + rpm + " rpm.");
+    }
+
+    private static Key rows(String name, Block block, String meaning) {
+        return Key.of(name, new Rows(block, true, false, ""), meaning);
+    }
+
+    private static Key rowsOrFile(String name, Block block, String meaning) {
+        return Key.of(name, new Rows(block, true, true, ""), meaning);
+    }
+
+    private static Key unit(String name, Measure measure) {
+        return Key.of(name, new UnitOf(measure), "Unit shown.").without("That of the base.");
+    }
+
+    private static Key option(String name, Class<? extends Enum<?>> type, String meaning) {
+        return Key.of(name, new Choice(type), meaning).without(Choice.name(type.getEnumConstants()[0]));
+    }
+
+    private static List<Key> with(List<Key> keys, Key... more) {
+        List<Key> all = new ArrayList<>(keys);
+        all.addAll(List.of(more));
+        return all;
+    }
+}

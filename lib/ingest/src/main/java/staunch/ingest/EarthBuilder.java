@@ -1,0 +1,280 @@
+package staunch.ingest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import staunch.earth.EarthModel;
+import staunch.earth.FormationTop;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.earth.Standing;
+import staunch.earth.StrengthTest;
+import staunch.earth.TemperatureProfile;
+import staunch.earth.WeakZone;
+import staunch.units.Measure;
+import staunch.units.Physics;
+import staunch.units.Source;
+import staunch.units.UnitSystem;
+import staunch.well.Datum;
+import staunch.well.WellPath;
+
+/** Builds the rock of a case. Every depth becomes vertical depth below the datum, every pressure absolute. */
+final class EarthBuilder {
+    private final Fields earth;
+    private final Datum datum;
+    private final OptionalDouble seaWater;
+    private final Optional<WellPath> path;
+    private final UnitSystem units;
+    private final FaultLog log;
+
+    EarthBuilder(Fields earth, Placed<Datum> datum, Optional<WellPath> path, UnitSystem units, FaultLog log) {
+        this.earth = earth;
+        this.datum = datum.value();
+        this.seaWater = datum.fields().amount("sea_water_density");
+        this.path = path;
+        this.units = units;
+        this.log = log;
+    }
+
+    /** Depth and pressure from which equivalent densities count: p = p₀ + ρ g (z − z₀). */
+    private record Zero(double verticalDepth, double pressure) {
+        double pressureOf(double density, double z) {
+            return pressure + density * Physics.GRAVITY * (z - verticalDepth);
+        }
+    }
+
+    EarthModel build() {
+        Optional<Zero> zero = log.attempt(earth.place("equivalent_density_datum"), this::zero);
+        Optional<Range> pore = zero.flatMap(z -> range("pore_pressure", z));
+        Optional<Range> strength = zero.flatMap(z -> range("strength", z));
+        List<StrengthTest> tests = new ArrayList<>();
+        List<WeakZone> zones = new ArrayList<>();
+        if (zero.isPresent()) {
+            for (Fields f : earth.rows("strength_tests")) {
+                log.attempt(f.place(), () -> test(f, zero.get())).ifPresent(tests::add);
+            }
+            for (Fields f : earth.rows("weak_zones")) {
+                log.attempt(f.place(), () -> zone(f, zero.get())).ifPresent(zones::add);
+            }
+        }
+        return new EarthModel(pore, strength, tests, zones, temperature(), tops());
+    }
+
+    private Zero zero() {
+        return switch (earth.text("equivalent_density_datum").orElse("datum")) {
+            case "mean_sea_level" -> new Zero(datum.elevation(), Physics.ATMOSPHERE);
+            case "mudline" -> mudline();
+            default -> new Zero(0, Physics.ATMOSPHERE);
+        };
+    }
+
+    private Zero mudline() {
+        boolean land = !(datum.place() instanceof Datum.AtSea);
+        if (land || seaWater.isEmpty()) {
+            log.add(
+                    earth.place("equivalent_density_datum"),
+                    "mudline",
+                    land ? "mudline is for a well at sea" : "mudline needs the density of the sea",
+                    land ? "use datum or mean_sea_level" : "give datum: sea_water_density");
+            throw new FaultLog.Incomplete();
+        }
+        double sea = seaWater.getAsDouble() * Physics.GRAVITY * ((Datum.AtSea) datum.place()).waterDepth();
+        return new Zero(datum.groundOrSeabedDepth(), Physics.ATMOSPHERE + sea);
+    }
+
+    private double depth(Fields f, String tvd, String tvdss) {
+        OptionalDouble below = f.amount(tvd);
+        return below.isPresent() ? below.getAsDouble() : f.needAmount(tvdss) + datum.elevation();
+    }
+
+    private double depth(Fields f) {
+        return depth(f, "tvd", "tvdss");
+    }
+
+    private static double pressure(Fields f, String key, double z, Zero zero) {
+        Values.Rock rock = f.rock(key).orElseThrow(FaultLog.Incomplete::new);
+        return rock instanceof Values.Equivalent e
+                ? zero.pressureOf(e.density(), z)
+                : ((Values.Pressure) rock).absolute();
+    }
+
+    private Optional<Range> range(String key, Zero zero) {
+        return earth.nested(key).flatMap(f -> {
+            List<Fields> rows = f.has("file") ? f.table("file") : f.rows("points");
+            return rows.isEmpty() ? Optional.empty() : log.attempt(f.place(), () -> range(rows, zero));
+        });
+    }
+
+    private Range range(List<Fields> rows, Zero zero) {
+        checkOrder(rows, this::depth, true);
+        checkSpread(rows, zero);
+        PressureProfile likely = profile(rows, "likely", zero).orElseThrow(FaultLog.Incomplete::new);
+        return new Range(likely, profile(rows, "low", zero), profile(rows, "high", zero));
+    }
+
+    private Optional<PressureProfile> profile(List<Fields> rows, String key, Zero zero) {
+        if (rows.stream().noneMatch(r -> r.has(key))) {
+            return Optional.empty();
+        }
+        boolean complete = true;
+        for (Fields row : rows) {
+            if (!row.has(key)) {
+                log.add(
+                        row.place(),
+                        "",
+                        key + " is missing here but given at other points",
+                        "give it at all or at none");
+                complete = false;
+            }
+        }
+        if (!complete) {
+            throw new FaultLog.Incomplete();
+        }
+        double[] z = rows.stream().mapToDouble(this::depth).toArray();
+        double[] p = new double[z.length];
+        for (int i = 0; i < z.length; i++) {
+            p[i] = pressure(rows.get(i), key, z[i], zero);
+        }
+        return Optional.of(PressureProfile.of(z, p));
+    }
+
+    private void checkSpread(List<Fields> rows, Zero zero) {
+        for (Fields row : rows) {
+            double z = depth(row);
+            double likely = pressure(row, "likely", z, zero);
+            if (row.rock("low").isPresent() && pressure(row, "low", z, zero) > likely) {
+                log.add(
+                        row.place("low"),
+                        row.written("low"),
+                        row.written("low") + " is above the likely " + row.written("likely"),
+                        "check the columns");
+            }
+            if (row.rock("high").isPresent() && pressure(row, "high", z, zero) < likely) {
+                log.add(
+                        row.place("high"),
+                        row.written("high"),
+                        row.written("high") + " is below the likely " + row.written("likely"),
+                        "check the columns");
+            }
+        }
+    }
+
+    /** Checks that rows go downwards; where steps are allowed two may stand at one depth. */
+    private void checkOrder(List<Fields> rows, ToDoubleFunction<Fields> depth, boolean steps) {
+        boolean wrong = false;
+        for (int i = 1; i < rows.size(); i++) {
+            double above = depth.applyAsDouble(rows.get(i - 1));
+            double here = depth.applyAsDouble(rows.get(i));
+            boolean twice = here == above;
+            boolean step = steps && (i < 2 || depth.applyAsDouble(rows.get(i - 2)) != here);
+            if (here < above || (twice && !step)) {
+                String key = rows.get(i).has("tvd") ? "tvd" : "tvdss";
+                log.add(
+                        rows.get(i).place(key),
+                        rows.get(i).written(key),
+                        text(here) + (twice ? " is given again" : " stands after " + text(above)),
+                        twice ? "keep one of them" : "sort the rows downwards");
+                wrong = true;
+            }
+        }
+        if (wrong) {
+            throw new FaultLog.Incomplete();
+        }
+    }
+
+    private String text(double depth) {
+        return units.precise(depth, Measure.DEPTH) + " below the datum";
+    }
+
+    private StrengthTest test(Fields f, Zero zero) {
+        double z =
+                f.has("md") ? path.orElseThrow(FaultLog.Incomplete::new).verticalDepth(f.needAmount("md")) : depth(f);
+        OptionalDouble mud = f.amount("test_mud");
+        double pressure;
+        if (f.has("surface_pressure")) {
+            if (mud.isEmpty()) {
+                if (!f.has("test_mud")) {
+                    log.add(f.place("test_mud"), "", "is missing", "surface_pressure needs the mud of the test");
+                }
+                throw new FaultLog.Incomplete();
+            }
+            pressure = Physics.ATMOSPHERE + f.needAmount("surface_pressure") + mud.getAsDouble() * Physics.GRAVITY * z;
+        } else {
+            pressure = pressure(f, "pressure", z, zero);
+        }
+        return new StrengthTest(
+                f.needText("name"), z, pressure, f.needChoice("standing", Standing.class), mud, source(f));
+    }
+
+    private static Source source(Fields f) {
+        return new Source(f.needText("source"), f.text("place").orElse(""));
+    }
+
+    /** A pressure, or a density from elsewhere, becomes an equivalent density from the datum at the zone's top. */
+    private WeakZone zone(Fields f, Zero zero) {
+        double top = depth(f, "top_tvd", "top_tvdss");
+        double bottom = depth(f, "bottom_tvd", "bottom_tvdss");
+        double pressure = pressure(f, "strength", top, zero);
+        if (top <= 0) {
+            log.add(f.place(), "", "lies at or above the datum", "check its depths and their signs");
+            throw new FaultLog.Incomplete();
+        }
+        double density = (pressure - Physics.ATMOSPHERE) / (Physics.GRAVITY * top);
+        return new WeakZone(f.needText("name"), top, bottom, density, source(f));
+    }
+
+    private Optional<TemperatureProfile> temperature() {
+        return earth.nested("temperature").flatMap(f -> log.attempt(f.place(), () -> temperature(f)));
+    }
+
+    private TemperatureProfile temperature(Fields f) {
+        if (f.has("geothermal")) {
+            return geothermal(f.needNested("geothermal"));
+        }
+        List<Fields> rows = f.has("file") ? f.table("file") : f.rows("points");
+        if (rows.isEmpty()) {
+            throw new FaultLog.Incomplete();
+        }
+        checkOrder(rows, this::depth, false);
+        return TemperatureProfile.of(
+                rows.stream().mapToDouble(this::depth).toArray(),
+                rows.stream().mapToDouble(r -> r.needAmount("temperature")).toArray());
+    }
+
+    /** Linear down to the deepest point of the hole; above ground or seabed linear to the datum. */
+    private TemperatureProfile geothermal(Fields f) {
+        double ground = datum.groundOrSeabedDepth();
+        double atGround = f.needAmount("at_ground");
+        double gradient = f.needAmount("gradient");
+        double bottom = Math.max(deepest(path.orElseThrow(FaultLog.Incomplete::new)), ground + 1);
+        double atSurface = f.amount("at_surface").orElse(atGround);
+        double atBottom = atGround + gradient * (bottom - ground);
+        return ground == 0
+                ? TemperatureProfile.of(new double[] {0, bottom}, new double[] {atGround, atBottom})
+                : TemperatureProfile.of(new double[] {0, ground, bottom}, new double[] {atSurface, atGround, atBottom});
+    }
+
+    private static double deepest(WellPath path) {
+        double deepest = path.verticalDepth(path.end());
+        for (double md : path.nodesBetween(0, path.end())) {
+            deepest = Math.max(deepest, path.verticalDepth(md));
+        }
+        return deepest;
+    }
+
+    private List<FormationTop> tops() {
+        List<Fields> rows = earth.rows("tops");
+        List<FormationTop> tops = new ArrayList<>();
+        log.attempt(earth.place("tops"), () -> {
+            checkOrder(rows, this::depth, false);
+            return rows;
+        });
+        for (Fields f : rows) {
+            log.attempt(f.place(), () -> new FormationTop(f.needText("formation"), depth(f)))
+                    .ifPresent(tops::add);
+        }
+        return tops;
+    }
+}
