@@ -1,22 +1,21 @@
 package staunch.ingest;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.Quantity;
+import staunch.units.RangeFault;
 import staunch.units.UnitFault;
 import staunch.units.UnitSystem;
 
 /** Turns the text of a value into a number, or into a problem with what may have been meant. */
 final class Values {
-    private static final List<UnitSystem> COMMON =
-            List.of(UnitSystem.FIELD, UnitSystem.METRIC, UnitSystem.MIXED, UnitSystem.SI);
     private static final Pattern UNIT = Pattern.compile("[\\s\\d.+/-]*\\d\\.?\\s*([^\\s\\d.].*)");
     private static final double LEAST_EQUIVALENT = 500;
     private static final double GREATEST_EQUIVALENT = 3000;
@@ -54,11 +53,11 @@ final class Values {
         if (!q.holds(form.measure()) && !holdsOtherKind(q, form.measure())) {
             return wrongUnit(text, q, form);
         }
-        double si = q.si(form.measure());
-        if (si >= form.lowest() && si <= form.highest()) {
-            return new Good<>(si);
+        OptionalDouble inside = inside(q, form);
+        if (inside.isPresent()) {
+            return new Good<>(inside.getAsDouble());
         }
-        if (form.measure() == Measure.TEMPERATURE && si < 0) {
+        if (form.measure() == Measure.TEMPERATURE && si(q, Measure.TEMPERATURE).isEmpty()) {
             return new Bad<>(q.text() + " is below absolute zero", hint(q, form));
         }
         String problem = q.text() + " is outside " + range(q, form);
@@ -106,16 +105,9 @@ final class Values {
                 fitting.isEmpty() ? "use " + String.join(", ", units) : "write " + String.join(" or ", fitting));
     }
 
-    /** Units in which people write a measure, the most common first. */
-    static List<String> common(Measure measure) {
-        Set<String> units = new LinkedHashSet<>();
-        for (UnitSystem system : COMMON) {
-            units.add(system.symbol(measure));
-        }
-        if (measure == Measure.NUMBER) {
-            units.add("%");
-        }
-        return List.copyOf(units);
+    /** Units in which people write a measure. */
+    private static List<String> common(Measure measure) {
+        return measure.usualUnits();
     }
 
     static String range(Quantity q, Form.Amount form) {
@@ -127,9 +119,23 @@ final class Values {
     }
 
     private static OptionalDouble inside(double value, String unit, Form.Amount form) {
-        Quantity q = Quantity.of(value, unit.equals("1") ? "" : unit);
-        double si = q.si(form.measure());
-        return si >= form.lowest() && si <= form.highest() ? OptionalDouble.of(si) : OptionalDouble.empty();
+        return inside(Quantity.of(value, unit.equals("1") ? "" : unit), form);
+    }
+
+    private static OptionalDouble inside(Quantity q, Form.Amount form) {
+        OptionalDouble si = si(q, form.measure());
+        return si.isPresent() && si.getAsDouble() >= form.lowest() && si.getAsDouble() <= form.highest()
+                ? si
+                : OptionalDouble.empty();
+    }
+
+    /** Value in SI; empty below absolute zero or below vacuum. */
+    private static OptionalDouble si(Quantity q, Measure measure) {
+        try {
+            return OptionalDouble.of(q.si(measure));
+        } catch (RangeFault impossible) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** A slipped decimal, then the same number in another common unit, then a slip of two or three decimals. */
@@ -158,9 +164,14 @@ final class Values {
             if (value != 0
                     && Double.isFinite(value)
                     && inside(value, unit, form).isPresent()) {
-                guesses.add(Quantity.of(value, q.unit()).text());
+                guesses.add(Quantity.of(rounded(value), q.unit()).text());
             }
         }
+    }
+
+    /** Without the last digits that a decimal shift leaves behind. */
+    private static double rounded(double value) {
+        return new BigDecimal(value).round(new MathContext(12)).doubleValue();
     }
 
     private static String example(Measure measure) {
@@ -208,9 +219,10 @@ final class Values {
     }
 
     private static Reading<Rock> pressure(Quantity q) {
-        double absolute = q.si(Measure.PRESSURE_ABSOLUTE);
-        if (absolute >= LEAST_PRESSURE && absolute <= GREATEST_PRESSURE) {
-            return new Good<>(new Pressure(absolute));
+        Form.Amount range = new Form.Amount(Measure.PRESSURE_ABSOLUTE, LEAST_PRESSURE, GREATEST_PRESSURE);
+        OptionalDouble absolute = inside(q, range);
+        if (absolute.isPresent()) {
+            return new Good<>(new Pressure(absolute.getAsDouble()));
         }
         Form.Amount form = new Form.Amount(
                 Measure.PRESSURE_GAUGE, LEAST_PRESSURE - Physics.ATMOSPHERE, GREATEST_PRESSURE - Physics.ATMOSPHERE);
