@@ -3,7 +3,6 @@ package staunch.envelope;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.GasColumn;
 import staunch.influx.LowerEnd;
-import staunch.units.ConvergenceFault;
 
 /**
  * Finds the smallest tolerable gas mass over the displacement of a single bubble.
@@ -21,10 +20,7 @@ final class Displacement {
     /** No amount of gas reaches the limit. */
     static final double UNLIMITED = Double.POSITIVE_INFINITY;
 
-    private static final double PRESSURE_TOLERANCE = 1e-6;
-    private static final double DEPTH_TOLERANCE = 1e-10;
     private static final double SEARCH_TOLERANCE = 1e-2;
-    private static final int MOST_STEPS = 100;
 
     /** A local low this close to the best found so far is worth a search; samples are close enough to miss no more. */
     private static final double NEAR_BEST = 1.05;
@@ -101,30 +97,8 @@ final class Displacement {
 
     /** Depth within a segment where gas pressure equals the limit; it is below at {@code from} and above at the top. */
     private double touch(int segment, double from) {
-        double low = from;
-        double high = limit.top(segment);
-        double fLow = excess(segment, vertical(segment, low));
-        double fHigh = excess(segment, limit.topVertical(segment));
-        int lastSide = 0;
-        for (int k = 0; k < MOST_STEPS; k++) {
-            double x = high - fHigh * (high - low) / (fHigh - fLow);
-            double f = excess(segment, vertical(segment, x));
-            if (Math.abs(f) < PRESSURE_TOLERANCE || Math.abs(high - low) < DEPTH_TOLERANCE) {
-                return x;
-            }
-            int side = f > 0 ? 1 : -1;
-            if (side > 0) {
-                high = x;
-                fHigh = f;
-                fLow *= lastSide == side ? 0.5 : 1;
-            } else {
-                low = x;
-                fLow = f;
-                fHigh *= lastSide == side ? 0.5 : 1;
-            }
-            lastSide = side;
-        }
-        throw new ConvergenceFault("top of the gas at its limit", "bracket of " + Math.abs(high - low) + " m left");
+        return Root.find(
+                "top of the gas at its limit", x -> excess(segment, vertical(segment, x)), from, limit.top(segment));
     }
 
     private double vertical(int segment, double measured) {
@@ -153,9 +127,7 @@ final class Displacement {
         }
         column.start(zTop, atTop);
         double a = topMeasured;
-        double za = zTop;
-        double fa = column.pressure(za) - mudLine.pressure(a, za);
-        if (fa <= 0) {
+        if (column.pressure(zTop) <= mudLine.pressure(topMeasured, zTop)) {
             foundTop = topMeasured;
             foundBottom = topMeasured;
             foundSegment = segment;
@@ -171,44 +143,26 @@ final class Displacement {
             double fb = column.pressure(zb) - mudLine.pressure(b, zb);
             if (fb <= 0) {
                 foundTop = topMeasured;
-                foundBottom = meet(mudLine, a, fa, b, fb);
+                foundBottom = meet(mudLine, a, b);
                 foundSegment = segment;
                 return grid.mass(column, topMeasured, foundBottom);
             }
             a = b;
-            fa = fb;
         }
         foundTop = Double.NaN;
         return UNLIMITED;
     }
 
     /** Depth where the gas pressure meets the mud line, between one where it lies above and one where it lies below. */
-    private double meet(LowerEnd mudLine, double above, double fAbove, double below, double fBelow) {
-        double low = above;
-        double fLow = fAbove;
-        double high = below;
-        double fHigh = fBelow;
-        int lastSide = 0;
-        for (int k = 0; k < MOST_STEPS; k++) {
-            double x = high - fHigh * (high - low) / (fHigh - fLow);
-            double z = grid.verticalAt(x);
-            double f = column.pressure(z) - mudLine.pressure(x, z);
-            if (Math.abs(f) < PRESSURE_TOLERANCE || high - low < DEPTH_TOLERANCE) {
-                return x;
-            }
-            int side = f < 0 ? 1 : -1;
-            if (side > 0) {
-                high = x;
-                fHigh = f;
-                fLow *= lastSide == side ? 0.5 : 1;
-            } else {
-                low = x;
-                fLow = f;
-                fHigh *= lastSide == side ? 0.5 : 1;
-            }
-            lastSide = side;
-        }
-        throw new ConvergenceFault("lower end of the gas", "bracket of " + (high - low) + " m left");
+    private double meet(LowerEnd mudLine, double above, double below) {
+        return Root.find(
+                "lower end of the gas",
+                x -> {
+                    double z = grid.verticalAt(x);
+                    return column.pressure(z) - mudLine.pressure(x, z);
+                },
+                above,
+                below);
     }
 
     /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */

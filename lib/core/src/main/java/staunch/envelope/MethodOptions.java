@@ -65,6 +65,111 @@ public record MethodOptions(
         Check.within("number of depths", depthCount, 1, 10_000, Measure.NUMBER);
     }
 
+    /** The same choices with another definition of kick tolerance. */
+    public MethodOptions withDefinition(ToleranceDefinition other) {
+        return new MethodOptions(
+                other,
+                drilledPressure,
+                weakPoint,
+                estimates,
+                gasModel,
+                method,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another basis of the drilled kick. */
+    public MethodOptions withDrilledPressure(DrilledPressure other) {
+        return new MethodOptions(
+                definition,
+                other,
+                weakPoint,
+                estimates,
+                gasModel,
+                method,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another choice of weak points. */
+    public MethodOptions withWeakPoint(WeakPointChoice other) {
+        return new MethodOptions(
+                definition,
+                drilledPressure,
+                other,
+                estimates,
+                gasModel,
+                method,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another end of the ranges. */
+    public MethodOptions withEstimates(Estimates other) {
+        return new MethodOptions(
+                definition,
+                drilledPressure,
+                weakPoint,
+                other,
+                gasModel,
+                method,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another gas model. */
+    public MethodOptions withGasModel(GasModel other) {
+        return new MethodOptions(
+                definition,
+                drilledPressure,
+                weakPoint,
+                estimates,
+                other,
+                method,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another method of circulating out. */
+    public MethodOptions withMethod(CirculationMethod other) {
+        return new MethodOptions(
+                definition,
+                drilledPressure,
+                weakPoint,
+                estimates,
+                gasModel,
+                other,
+                mudDensity,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
+    /** The same choices with another model of the mud density. */
+    public MethodOptions withMudDensity(MudDensityModel other) {
+        return new MethodOptions(
+                definition,
+                drilledPressure,
+                weakPoint,
+                estimates,
+                gasModel,
+                method,
+                other,
+                seawaterCredit,
+                depthStep,
+                depthCount);
+    }
+
     /** What counts as kick tolerance. */
     public enum ToleranceDefinition {
         WHOLE_DISPLACEMENT("holds at every stage from shut-in until the gas is past the weak point"),

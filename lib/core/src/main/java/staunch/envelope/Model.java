@@ -105,8 +105,7 @@ final class Model {
         SectionPlan plan = input.plan();
         double overbalance = plan.circulatingOverbalance().orElse(0)
                 + plan.chokeHandlingAllowance().orElse(0);
-        return new ToleranceSolver.Circulation(
-                overbalance, chokeLineFriction(input), input.datum().stackDepth());
+        return new ToleranceSolver.Circulation(overbalance, chokeLineFriction(input));
     }
 
     /** The greatest of the measured losses: the crew may choose any of the measured rates. */

@@ -33,9 +33,8 @@ final class ToleranceSolver {
      *
      * @param overbalance above the greater of kick-zone and string pressure, choke-handling allowance included
      * @param chokeLineFriction where the choke line is long; empty where it is needed and not known
-     * @param stackDepth vertical depth of the stack
      */
-    record Circulation(double overbalance, OptionalDouble chokeLineFriction, double stackDepth) {}
+    record Circulation(double overbalance, OptionalDouble chokeLineFriction) {}
 
     ToleranceSolver(
             Gas gas,

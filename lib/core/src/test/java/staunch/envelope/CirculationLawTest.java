@@ -125,21 +125,8 @@ class CirculationLawTest {
     void shoePressurePeaksAtTheLimitWhenTheInfluxIsTheTolerance(CirculationMethod method) {
         List<WellPath> paths = List.of(WellPath.vertical(9000), deviated());
         for (WellPath path : paths) {
-            MethodOptions d = MethodOptions.DEFAULT;
-            Wells wells = Wells.standard()
-                    .path(path)
-                    .overbalance(7e5)
-                    .options(new MethodOptions(
-                            d.definition(),
-                            d.drilledPressure(),
-                            d.weakPoint(),
-                            d.estimates(),
-                            d.gasModel(),
-                            method,
-                            d.mudDensity(),
-                            d.seawaterCredit(),
-                            d.depthStep(),
-                            d.depthCount()));
+            Wells wells =
+                    Wells.standard().path(path).overbalance(7e5).options(MethodOptions.DEFAULT.withMethod(method));
             Tolerance.Finite tolerance = (Tolerance.Finite) wells.drilled();
             CirculationSchedule schedule = run(wells, method, tolerance.volume(), 0);
             double limit = tolerance.weakPoint().limit();

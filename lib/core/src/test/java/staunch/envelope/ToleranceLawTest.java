@@ -8,18 +8,7 @@ import staunch.units.Physics;
 
 class ToleranceLawTest {
     static MethodOptions ideal() {
-        MethodOptions d = MethodOptions.DEFAULT;
-        return new MethodOptions(
-                d.definition(),
-                d.drilledPressure(),
-                d.weakPoint(),
-                d.estimates(),
-                GasModel.IDEAL,
-                d.method(),
-                d.mudDensity(),
-                d.seawaterCredit(),
-                d.depthStep(),
-                d.depthCount());
+        return MethodOptions.DEFAULT.withGasModel(GasModel.IDEAL);
     }
 
     @Test

@@ -47,18 +47,7 @@ class ToleranceTrapLawTest {
     }
 
     private static MethodOptions onBottomOnly() {
-        MethodOptions d = MethodOptions.DEFAULT;
-        return new MethodOptions(
-                ToleranceDefinition.ON_BOTTOM,
-                d.drilledPressure(),
-                d.weakPoint(),
-                d.estimates(),
-                d.gasModel(),
-                d.method(),
-                d.mudDensity(),
-                d.seawaterCredit(),
-                d.depthStep(),
-                d.depthCount());
+        return MethodOptions.DEFAULT.withDefinition(ToleranceDefinition.ON_BOTTOM);
     }
 
     static double mass(Tolerance tolerance) {
@@ -129,20 +118,9 @@ class ToleranceTrapLawTest {
 
     /** Mass with the top at the shoe, by the solver's own two-point option. */
     private static double volumeAtTop(HoleInterval[] hole) {
-        MethodOptions d = MethodOptions.DEFAULT;
         return mass(Wells.standard()
                 .hole(hole)
-                .options(new MethodOptions(
-                        ToleranceDefinition.TOP_AT_WEAK_POINT,
-                        d.drilledPressure(),
-                        d.weakPoint(),
-                        d.estimates(),
-                        d.gasModel(),
-                        d.method(),
-                        d.mudDensity(),
-                        d.seawaterCredit(),
-                        d.depthStep(),
-                        d.depthCount()))
+                .options(MethodOptions.DEFAULT.withDefinition(ToleranceDefinition.TOP_AT_WEAK_POINT))
                 .drilled());
     }
 
