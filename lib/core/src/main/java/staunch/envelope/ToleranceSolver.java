@@ -20,7 +20,7 @@ final class ToleranceSolver {
     private static final double SAME_DEPTH = 0.01;
 
     /** A load equal to the limit holds; sums of pressures to 100 MPa are equal to about 1e-7 Pa. */
-    private static final double SAME_PRESSURE = 1e-6;
+    static final double SAME_PRESSURE = 1e-6;
 
     private final GasColumn column;
     private final MudColumn mud;

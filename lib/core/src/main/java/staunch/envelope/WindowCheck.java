@@ -106,10 +106,13 @@ final class WindowCheck {
     /** Whether the mud is lighter than the likely pore pressure at any exposed depth. */
     boolean underbalanced() {
         return points().stream()
-                .anyMatch(p -> p.porePressureLikely().isPresent()
-                        && p.mudPressure().isPresent()
-                        && p.porePressureLikely().getAsDouble()
-                                > p.mudPressure().getAsDouble());
+                .anyMatch(p -> p.mudPressure().isPresent()
+                        && exceeds(p.porePressureLikely(), p.mudPressure().getAsDouble()));
+    }
+
+    /** Equal pressures, which differ by rounding only, hold. */
+    private static boolean exceeds(OptionalDouble pressure, double bound) {
+        return pressure.isPresent() && pressure.getAsDouble() - bound > ToleranceSolver.SAME_PRESSURE;
     }
 
     PressureWindow check(List<Warning> warnings) {
@@ -129,14 +132,10 @@ final class WindowCheck {
         for (PressureWindow.Point p : points) {
             double mudPressure = p.mudPressure().orElseThrow();
             allKnown &= p.limit().isPresent() && p.porePressureHigh().isPresent();
-            heavy |= p.limit().isPresent() && mudPressure > p.limit().getAsDouble();
-            if (p.porePressureHigh().isPresent()) {
-                double high = p.porePressureHigh().getAsDouble();
-                highAbove |= high > mudPressure;
-                light |= high + tripMargin * Physics.GRAVITY * p.verticalDepth() > mudPressure;
-            }
-            likelyAbove |=
-                    p.porePressureLikely().isPresent() && p.porePressureLikely().getAsDouble() > mudPressure;
+            heavy |= p.limit().isPresent() && exceeds(p.mudPressure(), p.limit().getAsDouble());
+            highAbove |= exceeds(p.porePressureHigh(), mudPressure);
+            light |= exceeds(p.porePressureHigh(), mudPressure - tripMargin * Physics.GRAVITY * p.verticalDepth());
+            likelyAbove |= exceeds(p.porePressureLikely(), mudPressure);
         }
         if (highAbove) {
             warnings.add(new Warning(
