@@ -30,6 +30,7 @@ final class Model {
     private final String strengthMissing;
     private final Optional<PressureProfile> pore;
     private final Optional<TemperatureProfile> temperature;
+    private final MudAnswer mudAnswer;
     private final Optional<MudColumn> mudColumn;
     private final Optional<Gas> gas;
     private final Optional<ToleranceSolver> solver;
@@ -54,7 +55,8 @@ final class Model {
                 ? input.earth().temperature()
                 : Optional.of(TemperatureProfile.isothermal(300));
         this.gas = options.gasModel().gas(plan.gas());
-        this.mudColumn = mudColumn(input);
+        this.mudAnswer = mud(input);
+        this.mudColumn = mudAnswer.column();
         this.solver = gas.isPresent() && temperature.isPresent() && mudColumn.isPresent()
                 ? Optional.of(new ToleranceSolver(
                         gas.get(),
@@ -74,15 +76,34 @@ final class Model {
         return new Model(input, estimates);
     }
 
-    /** Column of the section's mud, where mud and what its model needs are known. */
-    static Optional<MudColumn> mudColumn(SectionInput input) {
+    /**
+     * @param column of the section's mud, where mud and what its model needs are known
+     * @param reason why there is none
+     * @param missing field of the case that would mend it
+     */
+    record MudAnswer(Optional<MudColumn> column, String reason, String missing) {}
+
+    static MudAnswer mud(SectionInput input) {
         Optional<Mud> mud = input.plan().mud();
-        if (input.options().mudDensity() == MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE
-                && mud.isPresent()
-                && mud.get().expansion().isPresent()) {
-            return input.earth().temperature().map(t -> MudColumn.expanding(mud.get(), t));
+        if (mud.isEmpty()) {
+            return new MudAnswer(Optional.empty(), "the section has no mud", "section: mud");
         }
-        return mud.map(MudColumn::constant);
+        boolean moves = input.options().mudDensity() == MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE
+                && mud.get().expansion().isPresent();
+        if (!moves) {
+            return new MudAnswer(Optional.of(MudColumn.constant(mud.get())), "", "");
+        }
+        double deepest = Arrays.stream(input.path().nodesBetween(0, input.plan().bottomDepth()))
+                .map(input.path()::verticalDepth)
+                .reduce(input.path().verticalDepth(input.plan().bottomDepth()), Math::max);
+        Optional<TemperatureProfile> temperature =
+                input.earth().temperature().filter(t -> t.covers(0) && t.covers(deepest));
+        return temperature.isPresent()
+                ? new MudAnswer(Optional.of(MudColumn.expanding(mud.get(), temperature.get())), "", "")
+                : new MudAnswer(
+                        Optional.empty(),
+                        "the mud's density moves with temperature, which is not known from the datum to section TD",
+                        "earth: temperature");
     }
 
     private DrilledHole.Fixed fixed(DrillString string) {
@@ -150,8 +171,8 @@ final class Model {
      * @throws Missing naming the first field that is lacking
      */
     void needs(Scenario scenario) {
-        if (plan.mud().isEmpty()) {
-            throw new Missing("the section has no mud", "section: mud");
+        if (mudColumn.isEmpty()) {
+            throw new Missing(mudAnswer.reason(), mudAnswer.missing());
         }
         if (plan.string().isEmpty()) {
             throw new Missing("the section has no drill string", "section: string");

@@ -19,6 +19,7 @@ final class WindowCheck {
     private final SectionInput input;
     private final SectionPlan plan;
     private final double tripMargin;
+    private final Model.MudAnswer mudAnswer;
     private final Optional<MudColumn> mud;
     private final Optional<LimitNodes> low;
     private final Optional<LimitNodes> likely;
@@ -36,7 +37,8 @@ final class WindowCheck {
                 .map(Criteria::tripMargin)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
-        this.mud = Model.mudColumn(input);
+        this.mudAnswer = Model.mud(input);
+        this.mud = mudAnswer.column();
         Estimates deciding = input.options().estimates();
         this.low = LimitNodes.of(input, deciding, margin).nodes();
         this.likely = LimitNodes.of(input, Estimates.LIKELY, 0).nodes();
@@ -122,7 +124,7 @@ final class WindowCheck {
 
     private Verdict verdict(List<PressureWindow.Point> points, List<Warning> warnings) {
         if (mud.isEmpty()) {
-            return notAssessed("the section has no mud (missing: section: mud)");
+            return notAssessed(mudAnswer.reason() + " (missing: " + mudAnswer.missing() + ")");
         }
         boolean heavy = false;
         boolean light = false;
