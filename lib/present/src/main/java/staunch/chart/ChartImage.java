@@ -59,9 +59,17 @@ public final class ChartImage implements Figure {
         return SvgText.of(this, painter);
     }
 
+    /** The same drawing scaled to another width, in CSS pixels. */
+    public String svg(int newWidth) {
+        long newHeight = Math.round((double) height * newWidth / width);
+        return svg().replaceFirst(
+                        "width=\"" + width + "\" height=\"" + height + "\"",
+                        "width=\"" + newWidth + "\" height=\"" + newHeight + "\"");
+    }
+
     /**
-     * Drawing as SVG to be set into a page: ink, grid and ground follow the page's text colour and its custom properties
-     * {@code --muted}, {@code --grid} and {@code --paper}, so that it reads on dark pages too.
+     * Drawing as SVG to be set into a page: ink follows the page's text colour, other colours its custom properties
+     * {@code --muted}, {@code --grid}, {@code --blue} and {@code --vermillion}, so that it reads on dark pages too.
      */
     public String inlineSvg() {
         return SvgText.themed(svg());

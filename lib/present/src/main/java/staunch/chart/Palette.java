@@ -8,7 +8,6 @@ final class Palette {
     static final Color INK = new Color(31, 41, 51);
     static final Color MUTED = new Color(91, 103, 115);
     static final Color GRID = new Color(222, 227, 232);
-    static final Color PAPER = new Color(254, 254, 254);
     static final Color ORANGE = new Color(230, 159, 0);
     static final Color SKY = new Color(86, 180, 233);
     static final Color GREEN = new Color(0, 158, 115);

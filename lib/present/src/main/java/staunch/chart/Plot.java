@@ -80,12 +80,12 @@ final class Plot {
 
     /** Plot with depth downwards and values across, values on top as on a log. */
     static Plot downwards(String name, Axis value, Axis depth) {
-        return new Plot(name, value, depth, true, 420);
+        return new Plot(name, value, depth, true, 400);
     }
 
     /** Plot with values upwards. */
     static Plot upwards(String name, Axis across, Axis upwards) {
-        return new Plot(name, across, upwards, false, 300);
+        return new Plot(name, across, upwards, false, 280);
     }
 
     Plot curve(String label, Look look, double[] xs, double[] ys) {

@@ -50,7 +50,8 @@ final class SvgText {
         return svg.replace(rgb(Palette.INK), "currentColor")
                 .replace(rgb(Palette.MUTED), "var(--muted,#5b6773)")
                 .replace(rgb(Palette.GRID), "var(--grid,#dee3e8)")
-                .replace(rgb(Palette.PAPER), "var(--paper,#ffffff)");
+                .replace(rgb(Palette.BLUE), "var(--blue,#0072b2)")
+                .replace(rgb(Palette.VERMILLION), "var(--vermillion,#d55e00)");
     }
 
     static String escape(String text) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import staunch.chart.ChartImage;
 import staunch.chart.Charts;
@@ -26,6 +27,7 @@ import staunch.envelope.Maasp;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.SurfaceLimit;
+import staunch.envelope.Verdict;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
 import staunch.limit.PressureRating;
@@ -42,6 +44,12 @@ final class ReviewModel {
     private static final String NONE = "–";
     private static final int ROWS_ALONG = 13;
 
+    /** Symbols of the hand calculation carry their index after a low line. */
+    private static final Pattern INDEX = Pattern.compile("\\b(\\p{L})_(\\p{L})\\b", Pattern.UNICODE_CHARACTER_CLASS);
+
+    /** The typeface of the PDF has no lowered figures. */
+    private static final Pattern LOW_FIGURE = Pattern.compile("[₀-₉]");
+
     private final WellCase wellCase;
     private final WellEnvelope envelope;
     private final UnitSystem units;
@@ -55,10 +63,12 @@ final class ReviewModel {
         this.drawing = drawing;
     }
 
-    Map<String, Object> root(String css) {
+    /** @param paged whether the page is to be cut into sheets with running head and foot */
+    Map<String, Object> root(String css, boolean paged) {
         CasingDesign design = wellCase.design(envelope.design());
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("css", markup(css));
+        root.put("paged", paged);
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
@@ -127,27 +137,37 @@ final class ReviewModel {
                 "lowestAt",
                 section.maasp().flatMap(Maasp::lowest).map(SurfaceLimit::name).orElse(""));
         model.put("warnings", warnings(section.warnings()));
+        List<Figure> figures = Stream.of(
+                        Charts.pressureWindow(wellCase, section, units),
+                        Charts.toleranceAlongSection(section, units),
+                        Charts.volumeAgainstIntensity(section, units),
+                        Charts.maaspAgainstMud(section, units),
+                        Charts.marginWhileCirculating(section, units))
+                .toList();
         model.put(
                 "figures",
-                Stream.of(
-                                Charts.pressureWindow(wellCase, section, units),
-                                Charts.toleranceAlongSection(section, units),
-                                Charts.volumeAgainstIntensity(section, units),
-                                Charts.maaspAgainstMud(section, units),
-                                Charts.marginWhileCirculating(section, units))
+                figures.stream()
+                        .filter(ChartImage.class::isInstance)
+                        .map(this::figure)
+                        .toList());
+        model.put(
+                "notDrawn",
+                figures.stream()
+                        .filter(NotDrawn.class::isInstance)
                         .map(this::figure)
                         .toList());
         List<ResultTable> maasp = new ArrayList<>();
         section.maasp().ifPresent(m -> maasp.add(Tables.maasp(m, units)));
         maasp.add(Tables.maaspAgainstMud(section, units).thinned(ROWS_ALONG));
         model.put("maaspTables", tables(maasp));
-        model.put(
-                "toleranceTables",
-                tables(List.of(
-                        Tables.kicks(section, units),
-                        Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG),
-                        Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG),
-                        Tables.influxMargins(section, units))));
+        List<ResultTable> tolerance = new ArrayList<>();
+        if (section.verdict().outcome() != Verdict.Outcome.NOT_SHUT_IN) {
+            tolerance.add(Tables.kicks(section, units));
+        }
+        tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
+        tolerance.add(Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG));
+        tolerance.add(Tables.influxMargins(section, units));
+        model.put("toleranceTables", tables(tolerance));
         model.put("hands", hands(section));
         model.put(
                 "inputTables",
@@ -163,7 +183,8 @@ final class ReviewModel {
 
     private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("brief", ResultWords.brief(kick.tolerance(), units));
+        model.put("headline", ResultWords.headline(kick.tolerance(), units));
+        model.put("note", ResultWords.note(kick.tolerance(), units));
         model.put("full", ResultWords.full(kick.tolerance(), units));
         model.put("likely", ResultWords.brief(kick.likelyTolerance(), units));
         model.put("verdict", kick.verdict().statement());
@@ -177,6 +198,7 @@ final class ReviewModel {
                 ResultWords.margin(section, kick.scenario())
                         .map(InfluxMargin::least)
                         .map(m -> units.number(m, Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR))
+                        .map(m -> m.replace('-', '−'))
                         .orElse(NONE));
         return model;
     }
@@ -185,12 +207,19 @@ final class ReviewModel {
         List<Map<String, Object>> hands = new ArrayList<>();
         for (KickResult kick : List.of(section.drilled(), section.swabbed())) {
             kick.hand().ifPresent(hand -> {
-                Map<String, Object> model = table(Tables.handCalculation(hand, units));
+                ResultTable steps = Tables.handCalculation(hand, units);
+                Map<String, Object> model = table(steps);
+                model.put("html", markup(withIndices(steps.html())));
                 model.put("name", "Hand calculation, " + kick.scenario().title());
                 hands.add(model);
             });
         }
         return hands;
+    }
+
+    private static String withIndices(String html) {
+        String letters = INDEX.matcher(html).replaceAll("$1<sub>$2</sub>");
+        return LOW_FIGURE.matcher(letters).replaceAll(m -> "<sub>" + (m.group().charAt(0) - '₀') + "</sub>");
     }
 
     private String facts(SectionEnvelope section) {
@@ -257,7 +286,10 @@ final class ReviewModel {
     }
 
     private static List<Map<String, Object>> tables(List<ResultTable> tables) {
-        return tables.stream().map(ReviewModel::table).toList();
+        return tables.stream()
+                .filter(t -> t.rowCount() > 0)
+                .map(ReviewModel::table)
+                .toList();
     }
 
     private static Map<String, Object> table(ResultTable table) {
@@ -286,7 +318,7 @@ final class ReviewModel {
         return text.isEmpty() ? NONE : text;
     }
 
-    private static Object markup(String html) {
+    static Object markup(String html) {
         try {
             return HTMLOutputFormat.INSTANCE.fromMarkup(html);
         } catch (TemplateModelException e) {

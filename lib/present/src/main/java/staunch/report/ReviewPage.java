@@ -37,6 +37,6 @@ public final class ReviewPage {
     /** The page as text. */
     public static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units) {
         ReviewModel model = new ReviewModel(wellCase, envelope, units, ChartImage::inlineSvg);
-        return Pages.fill("review.ftl", model.root(Pages.resource("page.css")));
+        return Pages.fill("review.ftl", model.root(Pages.resource("page.css"), false));
     }
 }

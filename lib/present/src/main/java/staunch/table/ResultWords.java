@@ -20,26 +20,47 @@ import staunch.units.UnitSystem;
 public final class ResultWords {
     private ResultWords() {}
 
-    /** A tolerance in a few words: "38.2 bbl", "no limit (open hole: 120.3 bbl)", "none, 85 psi short", "not assessed". */
+    /** A tolerance in a few words: "38.2 bbl", "no limit, open hole 120.3 bbl", "none, 85 psi short", "not assessed". */
     public static String brief(Tolerance tolerance, UnitSystem units) {
+        String note = note(tolerance, units);
+        return headline(tolerance, units) + (note.isEmpty() ? "" : ", " + note);
+    }
+
+    /** The answer alone: "38.2 bbl", "no limit", "none", "not assessed", "not shut in". */
+    public static String headline(Tolerance tolerance, UnitSystem units) {
         if (tolerance instanceof Tolerance.Finite finite) {
             return units.text(finite.volume(), Measure.VOLUME, RoundingMode.FLOOR);
         }
-        if (tolerance instanceof Tolerance.Unlimited unlimited) {
-            return "no limit (open hole: " + units.text(unlimited.atLeast(), Measure.VOLUME, RoundingMode.FLOOR) + ")";
+        if (tolerance instanceof Tolerance.Unlimited) {
+            return "no limit";
         }
-        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
-            return "none, "
-                    + units.text(fails.shortfall(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
-                    + " short";
+        if (tolerance instanceof Tolerance.FailsOnIntensity) {
+            return "none";
         }
         return tolerance instanceof Tolerance.NotShutIn ? "not shut in" : "not assessed";
     }
 
-    /** A tolerance in one sentence part, with what governs or what is missing. */
+    /** The number that belongs to a headline without a volume: "open hole 120.3 bbl", "85 psi short"; else empty. */
+    public static String note(Tolerance tolerance, UnitSystem units) {
+        if (tolerance instanceof Tolerance.Unlimited unlimited) {
+            return "open hole " + units.text(unlimited.atLeast(), Measure.VOLUME, RoundingMode.FLOOR);
+        }
+        if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+            return units.text(fails.shortfall(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING) + " short";
+        }
+        return "";
+    }
+
+    /** A tolerance in one sentence part: its volume, where it has one, and {@link #outcome}. */
     public static String full(Tolerance tolerance, UnitSystem units) {
+        String outcome = outcome(tolerance, units);
+        return tolerance instanceof Tolerance.Finite ? brief(tolerance, units) + ", " + outcome : outcome;
+    }
+
+    /** What governs a tolerance, or what is missing for it, without the volume of a finite one. */
+    public static String outcome(Tolerance tolerance, UnitSystem units) {
         if (tolerance instanceof Tolerance.Finite finite) {
-            return brief(tolerance, units) + ", " + tolerance.summary() + place(finite.weakPoint(), units);
+            return tolerance.summary() + place(finite.weakPoint(), units);
         }
         if (tolerance instanceof Tolerance.Unlimited unlimited) {
             return tolerance.summary() + " ("
@@ -54,11 +75,6 @@ public final class ResultWords {
                     + " short";
         }
         return notAssessed(tolerance).orElse(tolerance.summary());
-    }
-
-    /** Why a tolerance has no volume; empty where it has one. */
-    public static String reason(Tolerance tolerance, UnitSystem units) {
-        return tolerance instanceof Tolerance.Finite ? "" : full(tolerance, units);
     }
 
     /** An intensity limit in words. */

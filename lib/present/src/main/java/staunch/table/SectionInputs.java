@@ -69,9 +69,9 @@ final class SectionInputs {
 
     private static String gas(GasComposition gas) {
         return "gravity " + UnitSystem.SI.precise(gas.gravity(), Measure.NUMBER)
-                + ", H₂S " + percent(gas.hydrogenSulphide())
-                + ", CO₂ " + percent(gas.carbonDioxide())
-                + ", N₂ " + percent(gas.nitrogen());
+                + ", H2S " + percent(gas.hydrogenSulphide())
+                + ", CO2 " + percent(gas.carbonDioxide())
+                + ", N2 " + percent(gas.nitrogen());
     }
 
     private static String percent(double fraction) {

@@ -30,7 +30,7 @@ public final class TableHtml {
             html.append("<tr>");
             for (Column<?> column : table.columns()) {
                 html.append("<td").append(alignment(column)).append('>');
-                html.append(escape(cell(column, row))).append("</td>");
+                html.append(escape(signed(cell(column, row), column))).append("</td>");
             }
             html.append("</tr>\n");
         }
@@ -56,6 +56,11 @@ public final class TableHtml {
 
     static String cell(Column<?> column, int row) {
         return column.isMissing(row) ? (isNumeric(column) ? Rows.NONE : "") : column.getString(row);
+    }
+
+    /** A hyphen is too short for a minus where numbers stand in columns. */
+    private static String signed(String cell, Column<?> column) {
+        return isNumeric(column) && cell.startsWith("-") ? "−" + cell.substring(1) : cell;
     }
 
     static String escape(String text) {

@@ -5,11 +5,15 @@ import static java.math.RoundingMode.FLOOR;
 import static java.math.RoundingMode.HALF_EVEN;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import staunch.design.CasingDesign;
 import staunch.earth.EarthModel;
 import staunch.earth.StrengthTest;
@@ -45,6 +49,8 @@ import staunch.well.StringComponent;
  * leaves its number empty; the text column after it says why.
  */
 public final class Tables {
+    private static final Pattern SYMBOL = Pattern.compile("[\\p{L}][\\p{L}\\p{N}_]*");
+
     private Tables() {}
 
     /** One row per hole section: tolerances against criteria, margins, MAASP and verdict. */
@@ -66,7 +72,7 @@ public final class Tables {
                         Measure.VOLUME,
                         FLOOR,
                         s -> volume(s.drilled().tolerance()))
-                .text("Drilled outcome", s -> ResultWords.full(s.drilled().tolerance(), units))
+                .text("Drilled outcome", s -> ResultWords.outcome(s.drilled().tolerance(), units))
                 .optional(
                         "Drilled required",
                         Measure.VOLUME,
@@ -78,7 +84,7 @@ public final class Tables {
                         Measure.VOLUME,
                         FLOOR,
                         s -> volume(s.swabbed().tolerance()))
-                .text("Swabbed outcome", s -> ResultWords.full(s.swabbed().tolerance(), units))
+                .text("Swabbed outcome", s -> ResultWords.outcome(s.swabbed().tolerance(), units))
                 .optional(
                         "Swabbed required",
                         Measure.VOLUME,
@@ -138,9 +144,9 @@ public final class Tables {
                         HALF_EVEN,
                         k -> toDouble(k.kick(), Kick::mudPressure))
                 .optional("Tolerance", Measure.VOLUME, FLOOR, k -> volume(k.tolerance()))
-                .text("Outcome", k -> ResultWords.full(k.tolerance(), units))
+                .text("Outcome", k -> ResultWords.outcome(k.tolerance(), units))
                 .optional("Likely tolerance", Measure.VOLUME, FLOOR, k -> volume(k.likelyTolerance()))
-                .text("Likely outcome", k -> ResultWords.full(k.likelyTolerance(), units))
+                .text("Likely outcome", k -> ResultWords.outcome(k.likelyTolerance(), units))
                 .optional("Required", Measure.VOLUME, CEILING, KickResult::required)
                 .text("Verdict", k -> k.verdict().statement())
                 .text("Governing limit", k -> k.verdict().governing())
@@ -181,9 +187,9 @@ public final class Tables {
                 .number("Depth MD", Measure.DEPTH, HALF_EVEN, DepthPoint::measuredDepth)
                 .number("Depth TVD", Measure.DEPTH, HALF_EVEN, DepthPoint::verticalDepth)
                 .optional("Drilled tolerance", Measure.VOLUME, FLOOR, d -> volume(d.drilled()))
-                .text("Drilled outcome", d -> ResultWords.full(d.drilled(), units))
+                .text("Drilled outcome", d -> ResultWords.outcome(d.drilled(), units))
                 .optional("Swabbed tolerance", Measure.VOLUME, FLOOR, d -> volume(d.swabbed()))
-                .text("Swabbed outcome", d -> ResultWords.full(d.swabbed(), units))
+                .text("Swabbed outcome", d -> ResultWords.outcome(d.swabbed(), units))
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, DepthPoint::formationMaasp)
                 .optional("Shoe margin", Measure.PRESSURE_DIFFERENCE, FLOOR, DepthPoint::shoeMargin)
                 .table("Tolerance along the section", "Tolerances, MAASP and margins rounded down.");
@@ -195,7 +201,7 @@ public final class Tables {
                 .number("Kick intensity", Measure.DENSITY_DIFFERENCE, HALF_EVEN, IntensityPoint::intensity)
                 .optional("Tolerance", Measure.VOLUME, FLOOR, i -> volume(i.tolerance()))
                 .optional("Weak point TVD", Measure.DEPTH, HALF_EVEN, i -> weakPoint(i.tolerance()))
-                .text("Outcome", i -> ResultWords.full(i.tolerance(), units))
+                .text("Outcome", i -> ResultWords.outcome(i.tolerance(), units))
                 .table("Volume against intensity", "Tolerances rounded down.");
     }
 
@@ -282,8 +288,8 @@ public final class Tables {
         return new Rows<>(hand.steps(), units)
                 .text("Step", HandCalculation.Step::name)
                 .text("Formula", HandCalculation.Step::formula)
-                .text("With", s -> terms(s, units))
-                .text("Result", s -> units.text(s.result(), s.measure()))
+                .text("With numbers", s -> substituted(s, units))
+                .text("Result", s -> shown(s.result(), s.measure(), units))
                 .table(
                         "Hand calculation",
                         "By hand " + units.text(hand.volume(), Measure.VOLUME, FLOOR) + ", full answer "
@@ -462,7 +468,7 @@ public final class Tables {
 
     private static String lowestName(Optional<Maasp> maasp) {
         return maasp.flatMap(Maasp::lowest)
-                .map(l -> l.name() + (maasp.get().atMost() ? " (at most: a component is not assessed)" : ""))
+                .map(l -> l.name() + (maasp.get().atMost() ? " (at most)" : ""))
                 .orElse("");
     }
 
@@ -480,12 +486,17 @@ public final class Tables {
         return String.join("; ", roles);
     }
 
-    private static String terms(HandCalculation.Step step, UnitSystem units) {
-        return String.join(
-                ", ",
-                step.terms().stream()
-                        .map(t -> t.symbol() + " = " + units.text(t.value(), t.measure()))
-                        .toList());
+    /** Right side of a formula with the values in place of the symbols. */
+    private static String substituted(HandCalculation.Step step, UnitSystem units) {
+        String right = step.formula().substring(step.formula().indexOf('=') + 1).trim();
+        Map<String, String> values = new HashMap<>();
+        step.terms().forEach(t -> values.put(t.symbol(), shown(t.value(), t.measure(), units)));
+        return SYMBOL.matcher(right)
+                .replaceAll(m -> Matcher.quoteReplacement(values.getOrDefault(m.group(), m.group())));
+    }
+
+    private static String shown(double value, Measure measure, UnitSystem units) {
+        return units.text(value, measure, measure == Measure.VOLUME ? FLOOR : HALF_EVEN);
     }
 
     private static OptionalDouble equivalent(OptionalDouble pressure, double verticalDepth) {

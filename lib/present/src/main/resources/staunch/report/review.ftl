@@ -8,8 +8,8 @@
 </#if>
 </#macro>
 <#macro table t>
-<h4>${t.name}</h4>
-<#if t.empty><p class="none">None given.</p><#else><div class="scroll">${t.html}</div><#if t.caption?has_content><p class="caption">${t.caption}</p></#if></#if>
+<div class="block-table"><h4>${t.name}</h4>
+<#if t.empty><p class="none">None given.</p><#else><div class="scroll">${t.html}</div><#if t.caption?has_content><p class="caption">${t.caption}</p></#if></#if></div>
 </#macro>
 <#macro figure f>
 <figure><#if f.drawn>${f.html}<#else><p class="not-drawn">Not drawn: ${f.reason}.</p></#if><figcaption>${f.title}</figcaption></figure>
@@ -26,6 +26,11 @@ ${css}
 </style>
 </head>
 <body>
+<#if paged>
+<div class="head">${header.well}: ${header.title}</div>
+<div class="head-right">Revision ${header.revision}, ${header.date}</div>
+<div class="foot">${header.notice}</div>
+</#if>
 <div class="page">
 <header class="title">
 <div class="name">
@@ -47,14 +52,14 @@ ${css}
 <div class="scroll">
 <table class="summary">
 <thead>
-<tr><th>Section</th><th>Drilled kick<br/><span class="unit">tolerance / required</span></th><th>Swabbed kick<br/><span class="unit">tolerance / required</span></th><th>Governing limit</th><th class="n">Least margin<br/><span class="unit">${marginUnit}, drilled / swabbed</span></th><th class="n">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th>Verdict</th></tr>
+<tr><th class="s">Section</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th>Verdict</th></tr>
 </thead>
 <tbody>
 <#list sections as s>
 <tr class="${s.outcome?lower_case}">
-<td><a href="#${s.id}"><strong>${s.name}</strong></a><br/><span class="small">${s.depths}</span></td>
-<td><span class="value">${s.drilled.brief}</span><br/><span class="small">${s.drilled.requiredText}</span></td>
-<td><span class="value">${s.swabbed.brief}</span><br/><span class="small">${s.swabbed.requiredText}</span></td>
+<td><a href="#${s.id}"><strong>${s.name}</strong></a><br/><span class="small nowrap">${s.depths}</span></td>
+<td><span class="value">${s.drilled.headline}</span><br/><#if s.drilled.note?has_content><span class="small nowrap">${s.drilled.note}</span><br/></#if><span class="small nowrap">${s.drilled.requiredText}</span></td>
+<td><span class="value">${s.swabbed.headline}</span><br/><#if s.swabbed.note?has_content><span class="small nowrap">${s.swabbed.note}</span><br/></#if><span class="small nowrap">${s.swabbed.requiredText}</span></td>
 <td>${s.governing}</td>
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
@@ -74,10 +79,7 @@ ${css}
 <@figure schematic/>
 <@figure wellWindow/>
 </div>
-<@table casing/>
-<@table holes/>
-<@table criteria/>
-<@table tests/>
+<div class="tables"><@table casing/><@table holes/><@table criteria/><@table tests/></div>
 <#if warnings?has_content>
 <h4>Warnings for the whole well</h4>
 <ul class="warnings"><#list warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
@@ -104,22 +106,31 @@ ${css}
 <h3>Warnings</h3>
 <ul class="warnings"><#list s.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
 </#if>
+<#-- On sheets they fill the page that the verdict leaves open; on screen the charts come first. -->
+<#if paged><@table s.assumptions/></#if>
 <h3>Charts</h3>
 <div class="figures">
 <#list s.figures as f><@figure f/></#list>
 </div>
+<#if s.notDrawn?has_content><ul class="not-drawn"><#list s.notDrawn as f><li>${f.title}: not drawn, ${f.reason}.</li></#list></ul></#if>
+<#if s.maaspTables?has_content>
 <h3>MAASP</h3>
-<#list s.maaspTables as t><@table t/></#list>
+<div class="tables"><#list s.maaspTables as t><@table t/></#list></div>
+</#if>
+<#if s.toleranceTables?has_content>
 <h3>Kick tolerance</h3>
-<#list s.toleranceTables as t><@table t/></#list>
+<div class="tables"><#list s.toleranceTables as t><@table t/></#list></div>
+</#if>
 <#if s.hands?has_content>
 <h3>Hand calculation beside the full answer</h3>
-<#list s.hands as t><@table t/></#list>
+<div class="tables"><#list s.hands as t><@table t/></#list></div>
 </#if>
 <h3>Inputs</h3>
-<#list s.inputTables as t><@table t/></#list>
+<div class="tables narrow"><#list s.inputTables as t><@table t/></#list></div>
+<#if !paged>
 <h3>Assumptions and sources</h3>
 <@table s.assumptions/>
+</#if>
 <h4>Sources</h4>
 <#if s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if>
 </section>

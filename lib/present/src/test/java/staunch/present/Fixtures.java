@@ -232,12 +232,13 @@ public final class Fixtures {
         return new CasingDesign(
                 "base design",
                 List.of(
-                        casing("20 in conductor", 0, 400, 20, 19, "K-55", 0.7, 2100),
+                        casing("30 in conductor", 0, 400, 30, 28, "X-52", 0.7, 1600),
+                        casing("20 in casing", 0, 1200, 20, 19, "K-55", 0.7, 2110),
                         casing("13 3/8 in casing", 0, 3000, 13.375, 12.415, "N-80", 0.8, 5020),
                         casing("9 5/8 in casing", 0, 8600, 9.625, 8.681, "P-110", 0.8, 9440),
                         casing("7 in liner", 8300, 11800, 7, 6.184, "P-110", 0.8, 11220)),
                 List.of(
-                        plan("17 1/2 in diverter hole", Drilling.DIVERTER, 400, 1200, 17.5, 8.8, false),
+                        plan("26 in hole", Drilling.DIVERTER, 400, 1200, 26, 8.8, false),
                         plan("17 1/2 in hole", Drilling.SHUT_IN, 1200, 3000, 17.5, 9.2, true),
                         plan("12 1/4 in hole", Drilling.SHUT_IN, 3000, 8600, 12.25, 10.4, true),
                         plan("8 1/2 in hole", Drilling.SHUT_IN, 8600, 11800, 8.5, 12.3, true),
@@ -290,10 +291,7 @@ public final class Fixtures {
                         MudBase.WATER,
                         Optional.of(new RheometerReadings(Map.of(600, 62.0, 300, 38.0, 3, 6.0))),
                         Optional.empty())),
-                Optional.of(new DrillString(List.of(
-                        new StringComponent("8 in collars", ft(300), in(8), in(2.8125)),
-                        new StringComponent("5 in heavyweight", ft(600), in(5), in(3)),
-                        new StringComponent("5 in drill pipe", ft(100), in(5), in(4.276))))),
+                Optional.of(string(size)),
                 0,
                 Optional.of(GasComposition.sweet(0.65)),
                 List.of(new SlowCirculation(
@@ -316,6 +314,17 @@ public final class Fixtures {
                                 OptionalDouble.of(psi(50)),
                                 OptionalDouble.of(ppg(0.2))))
                         : Optional.empty());
+    }
+
+    private static DrillString string(double hole) {
+        return hole < 8
+                ? new DrillString(List.of(
+                        new StringComponent("4 3/4 in collars", ft(300), in(4.75), in(2.25)),
+                        new StringComponent("3 1/2 in drill pipe", ft(100), in(3.5), in(2.764))))
+                : new DrillString(List.of(
+                        new StringComponent("6 1/2 in collars", ft(300), in(6.5), in(2.8125)),
+                        new StringComponent("5 in heavyweight", ft(600), in(5), in(3)),
+                        new StringComponent("5 in drill pipe", ft(100), in(5), in(4.276))));
     }
 
     /** Vertical depth, feet, of a measured depth, feet: vertical to 5000 ft, then 30 degrees. */

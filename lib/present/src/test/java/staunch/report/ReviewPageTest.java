@@ -86,9 +86,10 @@ class ReviewPageTest {
                 "14.9 bbl",
                 "required 25.0 bbl",
                 "depleted sand, influx part-way up",
-                ">-85<",
+                ">−85<",
                 "at most 605",
-                "no limit (open hole: 391.2 bbl)")) {
+                ">no limit<",
+                "open hole 391.2 bbl")) {
             assertTrue(first.contains(said), said);
         }
     }
