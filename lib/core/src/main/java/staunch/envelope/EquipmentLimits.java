@@ -24,7 +24,8 @@ import staunch.well.Datum;
  * outside counts only where chosen.
  */
 final class EquipmentLimits {
-    private static final double SEAWATER_DENSITY = 1025;
+    /** Usual density of the open sea, kg/m³. */
+    static final double SEAWATER_DENSITY = 1025;
 
     /** A string that begins deeper than this below ground or seabed is a liner. */
     private static final double LINER_TOP = 50;

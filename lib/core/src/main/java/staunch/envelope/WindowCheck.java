@@ -11,6 +11,7 @@ import staunch.envelope.MethodOptions.Estimates;
 import staunch.influx.MudColumn;
 import staunch.units.Physics;
 import staunch.units.Warning;
+import staunch.well.Datum;
 
 /** Checks pore pressure plus trip margin ≤ mud ≤ strength less margin at every exposed depth. */
 final class WindowCheck {
@@ -87,10 +88,20 @@ final class WindowCheck {
                 z,
                 poreAt(poreLikely, z),
                 poreAt(poreHigh, z),
-                mud.isPresent() ? OptionalDouble.of(mud.get().hydrostatic(z)) : OptionalDouble.empty(),
+                mud.isPresent() ? OptionalDouble.of(mudPressure(mud.get(), z)) : OptionalDouble.empty(),
                 strengthAt(likely, depth, z),
                 limit.isPresent() ? OptionalDouble.of(limit.getAsDouble() + margin) : limit,
                 limit);
+    }
+
+    /** Static pressure of the mud; without a riser it stands below the sea, whose pressure rests on it at the seabed. */
+    private double mudPressure(MudColumn column, double z) {
+        if (plan.drilling() == Drilling.RISERLESS && input.datum().place() instanceof Datum.AtSea sea) {
+            double atSeabed =
+                    Physics.ATMOSPHERE + EquipmentLimits.SEAWATER_DENSITY * Physics.GRAVITY * sea.waterDepth();
+            return column.pressure(input.datum().groundOrSeabedDepth(), atSeabed, z);
+        }
+        return column.hydrostatic(z);
     }
 
     private static OptionalDouble poreAt(Optional<PressureProfile> profile, double z) {
