@@ -55,4 +55,27 @@ class CaseReaderTest {
         double z = well.path().verticalDepth(3515 * 0.3048);
         assertEquals(Physics.ATMOSPHERE + psi + mud * 9.80665 * z, test.pressure(), 1e-6 * test.pressure());
     }
+
+    @Test
+    void readsTheSubseaWell() throws CaseFaults {
+        WellCase well = CaseReader.read(data("wrenskerry-2"));
+        assertTrue(well.datum().stackAtSeabed());
+        assertEquals("sg", well.units().symbol(Measure.DENSITY));
+        assertEquals("in", well.units().symbol(Measure.DIAMETER));
+        assertEquals("bar", well.units().symbol(Measure.PRESSURE_GAUGE));
+        assertEquals(
+                5,
+                well.equipment().stack().stream()
+                        .filter(e -> e.type().name().contains("RAM"))
+                        .count());
+        double rate = well.design("Base")
+                .section("12 1/4 in")
+                .slowCirculations()
+                .get(0)
+                .rate();
+        assertEquals(20 * 0.0196 / 60, rate, 1e-12, "20 strokes of 19.6 l in a minute");
+        assertEquals(
+                335, well.earth().tops().get(0).verticalDepth(), 1e-9, "310 m below sea level, datum 25 m above it");
+        assertEquals(3, well.design("Base").section("12 1/4 in").hole().size(), "a washout parts the hole");
+    }
 }
