@@ -171,7 +171,10 @@ final class AssumedForOffsetWells {
     /** A liner hangs 100 m above the shoe of the string that carries it. */
     private static final double LAP = 100;
 
-    /** Yield of 110 000 lbf/in² up to 14 in and 55 000 above; 80 % of burst may be used. */
+    /**
+     * Yield of 110 000 lbf/in² up to 14 in and 55 000 above; 80 % of burst may be used; cement mixed with seawater, whose
+     * column is the back-up outside; a liner top that holds 10 000 lbf/in² more than that.
+     */
     static CasingString casing(String name, double outside, double top, double shoe) {
         double yield = (outside > 14 ? 55 : 110) * KSI;
         return new CasingString(
@@ -188,10 +191,10 @@ final class AssumedForOffsetWells {
                         0)),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                OptionalDouble.of(SEAWATER),
                 OptionalDouble.of(0.8),
                 OptionalDouble.empty(),
-                OptionalDouble.of(35e6));
+                OptionalDouble.of(10 * KSI));
     }
 
     static double linerTop(double carryingShoe) {
