@@ -1,0 +1,54 @@
+package staunch.ingest;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+
+/** A data file that cannot be used: every problem found, with file, line and place. Nothing of the file is kept. */
+public final class DataFileFault extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    private final transient List<Problem> problems;
+
+    /**
+     * One thing wrong in a file.
+     *
+     * @param file name of the file
+     * @param line counted from 1; 0 where the file as a whole is meant
+     * @param place section or column; empty where none
+     * @param problem what is wrong
+     * @param advice what to do
+     */
+    public record Problem(String file, int line, String place, String problem, String advice) {
+        public Problem {
+            Objects.requireNonNull(file, "file");
+            Objects.requireNonNull(place, "place");
+            Objects.requireNonNull(problem, "problem");
+            Objects.requireNonNull(advice, "advice");
+        }
+
+        /** The whole problem in one line. */
+        public String text() {
+            return file
+                    + (line > 0 ? ":" + line : "")
+                    + (place.isEmpty() ? "" : ": " + place)
+                    + ": "
+                    + problem
+                    + (advice.isEmpty() ? "" : "; " + advice);
+        }
+    }
+
+    DataFileFault(Problem problem) {
+        this(List.of(problem));
+    }
+
+    DataFileFault(List<Problem> problems) {
+        super(problems.stream().map(Problem::text).collect(Collectors.joining("\n")));
+        this.problems = List.copyOf(problems);
+    }
+
+    /** Every problem, by line. */
+    public List<Problem> problems() {
+        return problems;
+    }
+}
