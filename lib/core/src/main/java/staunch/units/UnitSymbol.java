@@ -64,6 +64,7 @@ final class UnitSymbol {
             Map.entry("K", KELVIN),
             Map.entry("K/m", KELVIN.divide(METRE)),
             Map.entry("Pa.s", PASCAL.multiply(SECOND)),
+            Map.entry("N/m", PASCAL.multiply(METRE)),
             Map.entry("rad", RADIAN),
             Map.entry("rad/m", RADIAN.divide(METRE)),
             Map.entry("m/s", METRE.divide(SECOND)),
@@ -228,6 +229,7 @@ final class UnitSymbol {
         t.add(PASCAL.multiply(100_000), "bar");
         t.add(PASCAL.multiply(PSI), "psi");
         t.add(PASCAL.multiply(1000 * PSI), Kind.STRESS, "ksi");
+        t.add(PASCAL.multiply(PSI * INCH * INCH / (100 * FOOT * FOOT)), Kind.STRESS, "lbf/100ft2", "lbf/100ft²");
         t.add(PASCAL.multiply(PSI), Kind.ABSOLUTE, "psia");
         t.add(PASCAL.multiply(100_000), Kind.ABSOLUTE, "bara");
         t.add(PASCAL.multiply(1000), Kind.ABSOLUTE, "kPaa");
@@ -259,6 +261,8 @@ final class UnitSymbol {
         t.add(PASCAL.multiply(SECOND), "Pa.s");
         t.add(PASCAL.multiply(SECOND).divide(1000), "mPa.s", "cP");
         t.add(PASCAL.multiply(SECOND).divide(1_000_000), "uPa.s");
+        t.add(PASCAL.multiply(METRE), "N/m");
+        t.add(PASCAL.multiply(METRE).divide(1000), "mN/m");
         t.add(RADIAN, "rad");
         t.add(DEGREE, "deg", "°");
         t.add(RADIAN.divide(METRE), "rad/m");
