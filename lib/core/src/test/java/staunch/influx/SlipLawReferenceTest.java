@@ -6,6 +6,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import staunch.control.HydrostaticConstant;
+import staunch.control.MigrationFormulas;
 import staunch.reference.ReferenceRow;
 import staunch.reference.ReferenceTable;
 import staunch.units.Measure;
@@ -97,9 +99,12 @@ class SlipLawReferenceTest {
     }
 
     private static double rise(ReferenceRow row) {
-        double rise = Quantity.of(200, "psi").si(Measure.PRESSURE_DIFFERENCE);
-        double gradient = Quantity.of(0.052 * 12.5, "psi/ft").si(Measure.PRESSURE_GRADIENT);
-        return row.fromSi(rise / (0.5 * 3600) / gradient, Measure.SPEED);
+        MigrationFormulas.PressureRise observed = new MigrationFormulas.PressureRise(
+                Quantity.of(200, "psi").si(Measure.PRESSURE_DIFFERENCE),
+                Quantity.of(0.5, "h").si(Measure.TIME));
+        double mud = Quantity.of(12.5, "ppg").si(Measure.DENSITY);
+        return row.fromSi(
+                MigrationFormulas.apparentRiseRate(observed, mud, HydrostaticConstant.TRADE_0_052), Measure.SPEED);
     }
 
     @TestFactory
