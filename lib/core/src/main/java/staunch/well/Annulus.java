@@ -21,6 +21,9 @@ public final class Annulus {
     /** Depths that differ by less are one depth. */
     private static final double SAME_DEPTH = 1e-6;
 
+    /** Rounding of a sum of volumes, as a share of the whole. */
+    private static final double SUM_ROUNDING = 1e-14;
+
     /** Longest stretch of stack and spools between the top of the annulus and the highest casing top, m. */
     private static final double LONGEST_SPOOL = 50;
 
@@ -295,7 +298,7 @@ public final class Annulus {
     @Si(value = "m", kind = Kind.DEPTH)
     public double bottomOfVolume(@Si(value = "m", kind = Kind.DEPTH) double top, @Si("m3") double filled) {
         double above = volumeAbove(top);
-        if (!(filled >= 0 && filled <= volume() - above)) {
+        if (!(filled >= 0 && filled <= volume() - above + SUM_ROUNDING * volume())) {
             throw new RangeFault(
                     "volume standing in the annulus",
                     filled,
