@@ -12,6 +12,17 @@ final class SectionAssumptions {
 
     private SectionAssumptions() {}
 
+    /** What the pressure window of a section that is not shut in rests on. */
+    static List<Assumption> notShutIn(SectionInput input) {
+        return input.plan().drilling() == Drilling.RISERLESS
+                ? List.of(new Assumption(
+                        "mud column",
+                        "sea water of " + Math.round(EquipmentLimits.SEAWATER_DENSITY)
+                                + " kg/m³ down to the seabed, the section's mud below it",
+                        "default"))
+                : List.of();
+    }
+
     static List<Assumption> of(SectionInput input, Model model) {
         MethodOptions options = input.options();
         SectionPlan plan = input.plan();

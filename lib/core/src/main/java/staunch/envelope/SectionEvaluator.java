@@ -111,7 +111,7 @@ public final class SectionEvaluator {
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                List.of(),
+                SectionAssumptions.notShutIn(input),
                 warnings);
     }
 

@@ -141,7 +141,7 @@ final class WindowCheck {
         boolean light = false;
         boolean likelyAbove = false;
         boolean highAbove = false;
-        boolean allKnown = true;
+        boolean allKnown = low.map(nodes -> nodes.unknown().isEmpty()).orElse(false);
         for (PressureWindow.Point p : points) {
             double mudPressure = p.mudPressure().orElseThrow();
             allKnown &= p.limit().isPresent() && p.porePressureHigh().isPresent();
