@@ -11,6 +11,7 @@ import staunch.limit.FlowLine;
 import staunch.limit.PressureRating;
 import staunch.limit.StackRating;
 import staunch.units.Physics;
+import staunch.units.RangeFault;
 import staunch.well.CasingProfile;
 import staunch.well.CasingString;
 import staunch.well.Datum;
@@ -57,14 +58,16 @@ final class EquipmentLimits {
 
     List<Component> components() {
         List<Component> list = new ArrayList<>();
-        if (!input.casing().isEmpty()) {
-            for (CasingProfile.Stretch stretch : CasingProfile.of(input.casing())
-                    .stretchesBelow(input.datum().stackDepth())) {
-                list.add(casing(stretch));
-            }
+        List<CasingProfile.Stretch> stretches =
+                CasingProfile.of(input.casing()).stretchesBelow(input.datum().stackDepth());
+        for (CasingProfile.Stretch stretch : stretches) {
+            list.add(casing(stretch));
         }
-        for (CasingString string : input.casing()) {
-            if (string.topDepth() > input.datum().groundOrSeabedDepth() + LINER_TOP) {
+        for (CasingProfile.Stretch stretch : stretches) {
+            CasingString string = stretch.string();
+            boolean liner = string.topDepth() > input.datum().groundOrSeabedDepth() + LINER_TOP;
+            // A liner's top behind a string run later does not see the annulus.
+            if (liner && stretch.from() == string.topDepth()) {
                 list.add(linerTop(string));
             }
         }
@@ -87,7 +90,12 @@ final class EquipmentLimits {
         CasingString string = stretch.string();
         String name =
                 string.name() + stretch.interval().grade().map(g -> " " + g).orElse("");
-        CasingBurst burst = CasingBurst.of(stretch.interval());
+        CasingBurst burst;
+        try {
+            burst = CasingBurst.of(stretch.interval());
+        } catch (RangeFault outside) {
+            return unknown(name, SurfaceLimit.Type.CASING, stretch.from(), outside.getMessage());
+        }
         if (burst instanceof CasingBurst.NotAssessed not) {
             return unknown(
                     name,
@@ -174,7 +182,9 @@ final class EquipmentLimits {
             return unknown(name, type, depth, "its rating is not known (missing: equipment: " + name + " rating)");
         }
         double allowed = Physics.ATMOSPHERE + rating.get().pressure();
-        if (depth > 0 && input.options().seawaterCredit() && input.datum().place() instanceof Datum.AtSea sea) {
+        boolean credit = input.options().seawaterCredit()
+                && (type == SurfaceLimit.Type.WELLHEAD || type == SurfaceLimit.Type.BOP);
+        if (depth > 0 && credit && input.datum().place() instanceof Datum.AtSea sea) {
             allowed += SEAWATER_DENSITY * Physics.GRAVITY * sea.waterDepth();
         }
         Point point = new Point(depth, input.path().verticalDepth(depth), allowed);

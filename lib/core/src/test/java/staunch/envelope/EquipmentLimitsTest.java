@@ -1,0 +1,132 @@
+package staunch.envelope;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import staunch.limit.FlowLine;
+import staunch.limit.PressureEquipment;
+import staunch.limit.PressureRating;
+import staunch.units.Physics;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
+import staunch.well.Datum;
+
+class EquipmentLimitsTest {
+    private static final double SAME = 1;
+
+    private static CasingString string(
+            String name, double[] topAndShoe, double[] outsideAndInside, OptionalDouble mixWater) {
+        return new CasingString(
+                name,
+                List.of(new CasingInterval(
+                        topAndShoe[0],
+                        topAndShoe[1],
+                        outsideAndInside[0],
+                        outsideAndInside[1],
+                        Optional.of("P110"),
+                        OptionalDouble.of(758e6),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        0)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                mixWater,
+                OptionalDouble.of(0.8),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static List<SurfaceLimit> limits(SectionInput input) {
+        return Inputs.evaluate(input).maasp().orElseThrow().components();
+    }
+
+    @Test
+    void casingOutsideTheRangeOfTheBurstFormulaIsNotAssessed() {
+        CasingString thick =
+                string("thick casing", new double[] {0, Wells.SHOE}, new double[] {0.3, 0.14}, OptionalDouble.empty());
+        SurfaceLimit casing = limits(Inputs.casing(Wells.standard().input(), thick)).stream()
+                .filter(c -> c.type() == SurfaceLimit.Type.CASING)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(casing.pressure().isEmpty());
+        assertTrue(casing.notAssessed().orElseThrow().contains("wall of the casing"));
+    }
+
+    @Test
+    void linerTopBehindALaterStringDoesNotSeeTheAnnulus() {
+        CasingString surface =
+                string("20 in casing", new double[] {0, 1000}, new double[] {0.508, 0.476}, OptionalDouble.empty());
+        CasingString liner = string(
+                "13 3/8 in liner", new double[] {900, 2000}, new double[] {0.3397, 0.3153}, OptionalDouble.empty());
+        CasingString inner = string(
+                "9 5/8 in casing",
+                new double[] {0, Wells.SHOE},
+                new double[] {0.24448, 0.22049},
+                OptionalDouble.empty());
+        SectionInput behind = Inputs.casing(Wells.standard().input(), surface, liner, inner);
+        assertTrue(limits(behind).stream().noneMatch(c -> c.type() == SurfaceLimit.Type.LINER_TOP));
+        CasingString last = string(
+                "9 5/8 in liner",
+                new double[] {1900, Wells.SHOE},
+                new double[] {0.24448, 0.22049},
+                OptionalDouble.empty());
+        SectionInput exposed = Inputs.casing(Wells.standard().input(), surface, liner, last);
+        assertEquals(
+                List.of("13 3/8 in liner top", "9 5/8 in liner top"),
+                limits(exposed).stream()
+                        .filter(c -> c.type() == SurfaceLimit.Type.LINER_TOP)
+                        .map(SurfaceLimit::name)
+                        .toList());
+    }
+
+    @Test
+    void seaOutsideIsNoBackUpOfTheChokeLineWhichEndsAboveIt() {
+        // Light oil in the line: with the sea's credit its upper end would see more than its rating.
+        double rating = 35e6;
+        PressureEquipment rated = Wells.rated(rating, 100e6, 1025, 0.0762);
+        FlowLine line = new FlowLine(
+                "choke line",
+                1025,
+                0.0762,
+                Optional.of(new PressureRating("choke line", rating, Optional.empty())),
+                OptionalDouble.of(800));
+        PressureEquipment equipment = new PressureEquipment(
+                rated.wellhead(),
+                rated.chokeManifold(),
+                Optional.of(line),
+                Optional.empty(),
+                Optional.empty(),
+                rated.stack());
+        SectionInput input = Wells.standard()
+                .datum(new Datum("rotary table", 25, new Datum.AtSea(1000, true)))
+                .chokeLineFriction(0)
+                .equipment(equipment)
+                .options(new MethodOptions(
+                        MethodOptions.DEFAULT.definition(),
+                        MethodOptions.DEFAULT.drilledPressure(),
+                        MethodOptions.DEFAULT.weakPoint(),
+                        MethodOptions.DEFAULT.estimates(),
+                        MethodOptions.DEFAULT.gasModel(),
+                        MethodOptions.DEFAULT.method(),
+                        MethodOptions.DEFAULT.mudDensity(),
+                        true,
+                        MethodOptions.DEFAULT.depthStep(),
+                        1))
+                .input();
+        List<SurfaceLimit> limits = limits(input);
+        double oil = 800 * Physics.GRAVITY * 1025;
+        double sea = 1025 * Physics.GRAVITY * 1000;
+        for (SurfaceLimit limit : limits) {
+            if (limit.type() == SurfaceLimit.Type.CHOKE_LINE) {
+                assertEquals(rating - oil, limit.pressure().orElseThrow(), SAME);
+            }
+            if (limit.type() == SurfaceLimit.Type.WELLHEAD || limit.type() == SurfaceLimit.Type.BOP) {
+                assertEquals(rating + sea - oil, limit.pressure().orElseThrow(), SAME);
+            }
+        }
+    }
+}
