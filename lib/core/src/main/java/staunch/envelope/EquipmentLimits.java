@@ -1,6 +1,7 @@
 package staunch.envelope;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -112,25 +113,47 @@ final class EquipmentLimits {
         }
         double allowed = ((CasingBurst.Rated) burst).pressure()
                 * string.allowedBurstShare().getAsDouble();
+        return new Component(
+                name, SurfaceLimit.Type.CASING, points(stretch, allowed), stretch.from(), Optional.empty());
+    }
+
+    /** Both ends of every piece with one rule of back-up: two points at a depth where the back-up begins or ends. */
+    private List<Point> points(CasingProfile.Stretch stretch, double allowed) {
+        CasingString string = stretch.string();
         List<Point> points = new ArrayList<>();
-        for (double depth : depths(stretch)) {
-            double z = input.path().verticalDepth(depth);
-            points.add(new Point(depth, z, backUp(string, z) + allowed));
+        double above = stretch.from();
+        for (double depth : depths(stretch).tailSet(above, false)) {
+            double middle = input.path().verticalDepth(0.5 * (above + depth));
+            boolean backed = backUp(string, middle) > Physics.ATMOSPHERE;
+            for (double end : new double[] {above, depth}) {
+                double z = input.path().verticalDepth(end);
+                Point point = new Point(end, z, (backed ? backUp(string, within(z)) : Physics.ATMOSPHERE) + allowed);
+                if (points.isEmpty() || !points.get(points.size() - 1).equals(point)) {
+                    points.add(point);
+                }
+            }
+            above = depth;
         }
-        return new Component(name, SurfaceLimit.Type.CASING, points, stretch.from(), Optional.empty());
+        return points;
+    }
+
+    /** A depth at the very end of the pore-pressure profile, which rounding may have moved out of it. */
+    private double within(double z) {
+        PressureProfile pore = porePressure().orElseThrow();
+        return Math.min(Math.max(z, pore.top()), pore.bottom());
     }
 
     private TreeSet<Double> depths(CasingProfile.Stretch stretch) {
-        TreeSet<Double> depths = new TreeSet<>();
-        depths.add(stretch.from());
-        depths.add(stretch.to());
-        porePressure().ifPresent(p -> {
-            for (double z : p.depths()) {
-                for (double depth : input.path().measuredDepthsAt(z, stretch.from(), stretch.to())) {
-                    depths.add(depth);
-                }
+        TreeSet<Double> vertical = new TreeSet<>(List.of(input.datum().groundOrSeabedDepth()));
+        porePressure().map(PressureProfile::depths).stream()
+                .flatMapToDouble(Arrays::stream)
+                .forEach(vertical::add);
+        TreeSet<Double> depths = new TreeSet<>(List.of(stretch.from(), stretch.to()));
+        for (double z : vertical) {
+            for (double depth : input.path().measuredDepthsAt(z, stretch.from(), stretch.to())) {
+                depths.add(depth);
             }
-        });
+        }
         return depths;
     }
 

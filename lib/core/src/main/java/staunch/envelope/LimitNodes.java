@@ -146,28 +146,42 @@ final class LimitNodes {
         for (EquipmentLimits.Component component : components) {
             List<EquipmentLimits.Point> points = component.points();
             for (int k = 0; k < points.size(); k++) {
-                made.lower(component, points.get(k), k > 0, k < points.size() - 1);
+                EquipmentLimits.Point point = points.get(k);
+                made.lower(component, made.node(point.measuredDepth()), point.pressure());
+                if (k > 0) {
+                    made.lower(component, points.get(k - 1), point);
+                }
             }
         }
         return made;
     }
 
-    private void lower(
-            EquipmentLimits.Component component, EquipmentLimits.Point point, boolean fromAbove, boolean goesOn) {
-        int i = node(point.measuredDepth());
-        String what = component.name();
-        String basis = component.type().title();
-        if (fromAbove) {
-            above[i] = Math.min(above[i], point.pressure());
+    /** Lowers the limit between two points, at the nodes of other components between them too. */
+    private void lower(EquipmentLimits.Component component, EquipmentLimits.Point from, EquipmentLimits.Point to) {
+        int first = node(from.measuredDepth());
+        int last = node(to.measuredDepth());
+        double span = to.verticalDepth() - from.verticalDepth();
+        for (int i = first; i <= last && first < last; i++) {
+            double share = span == 0 ? 0 : (vertical[i] - from.verticalDepth()) / span;
+            double pressure = from.pressure() + share * (to.pressure() - from.pressure());
+            if (i > first) {
+                above[i] = Math.min(above[i], pressure);
+            }
+            if (i < last) {
+                below[i] = Math.min(below[i], pressure);
+                basisBelow[i] = component.name();
+            }
+            if (i > first && i < last) {
+                lower(component, i, pressure);
+            }
         }
-        if (goesOn) {
-            below[i] = Math.min(below[i], point.pressure());
-            basisBelow[i] = what;
-        }
-        if (point.pressure() < at[i]) {
-            at[i] = point.pressure();
-            name[i] = what;
-            this.basis[i] = basis;
+    }
+
+    private void lower(EquipmentLimits.Component component, int i, double pressure) {
+        if (pressure < at[i]) {
+            at[i] = pressure;
+            name[i] = component.name();
+            basis[i] = component.type().title();
         }
     }
 

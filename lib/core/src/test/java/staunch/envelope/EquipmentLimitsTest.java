@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import staunch.earth.Range;
 import staunch.limit.FlowLine;
 import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
@@ -128,5 +129,48 @@ class EquipmentLimitsTest {
                 assertEquals(rating + sea - oil, limit.pressure().orElseThrow(), SAME);
             }
         }
+    }
+
+    @Test
+    void casingHasNoBackUpAboveTheFirstKnownPorePressure() {
+        double allowed = 0.8 * 65e6;
+        CasingInterval interval =
+                Wells.standard().input().casing().get(0).intervals().get(0);
+        CasingString casing = new CasingString(
+                "casing",
+                List.of(interval),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(1000),
+                OptionalDouble.of(0.8),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        SectionInput input = Inputs.porePressure(
+                Inputs.casing(Wells.standard().input(), casing),
+                Range.of(Wells.profile(new double[] {2500, 9000}, new double[] {1400, 1400})));
+        SurfaceLimit limit = limits(input).stream()
+                .filter(c -> c.type() == SurfaceLimit.Type.CASING)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(2500, limit.measuredDepth(), 1e-6);
+        assertEquals(
+                allowed - Wells.MUD * Physics.GRAVITY * 2500, limit.pressure().orElseThrow(), SAME);
+        LimitNodes nodes = LimitNodes.of(input, new EquipmentLimits(input).components());
+        assertEquals(Physics.ATMOSPHERE + allowed, nodes.limitAt(2000, 2000), SAME);
+        double water = 1000 * Physics.GRAVITY * (2700 - input.datum().groundOrSeabedDepth());
+        assertEquals(Physics.ATMOSPHERE + allowed + water, nodes.limitAt(2700, 2700), SAME);
+    }
+
+    @Test
+    void casingLimitIsKnownOnBothSidesOfADepthInsideIt() {
+        // The section begins a centimetre above the shoe, as depths from two tables do.
+        SectionInput input = Inputs.casing(
+                Wells.standard().input(),
+                string("casing", new double[] {0, 3000.009}, new double[] {0.24448, 0.22049}, OptionalDouble.empty()));
+        LimitNodes nodes = LimitNodes.of(input, new EquipmentLimits(input).components());
+        assertTrue(nodes.knownAt(1500, 1500));
+        assertEquals(
+                "casing P110",
+                nodes.weakPoint(1500, 1500, nodes.limitAt(1500, 1500)).basis());
     }
 }
