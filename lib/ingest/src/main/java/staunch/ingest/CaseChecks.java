@@ -32,50 +32,85 @@ final class CaseChecks {
         this.log = log;
     }
 
+    /** Where a part has a fault of its own, what depends on all parts is not looked at. */
     void check(DesignBuilder.Built design) {
         List<Placed<SectionPlan>> sections = design.sections();
         List<Placed<CasingString>> strings = design.strings();
         for (int i = 0; i < sections.size(); i++) {
-            contiguous(sections, i, strings);
+            boolean contiguous = !design.wholeSections() || isContiguous(sections, i);
+            if (design.wholeStrings() && contiguous) {
+                shoe(sections.get(i), i, strings);
+            }
             size(sections.get(i), strings);
-            shutIn(sections.get(i), strings);
         }
         for (int i = 0; i < strings.size(); i++) {
             position(strings.get(i));
             cement(strings.get(i));
-            nested(strings, i);
-            hole(strings.get(i), sections);
+            if (design.wholeStrings()) {
+                nested(strings, i);
+            }
+            if (design.wholeSections()) {
+                hole(strings.get(i), sections);
+            }
         }
     }
 
-    /** A section begins at a shoe that stands in the section above. */
-    private void contiguous(List<Placed<SectionPlan>> sections, int i, List<Placed<CasingString>> strings) {
+    /** A section goes on below the one before it, without a gap. */
+    private boolean isContiguous(List<Placed<SectionPlan>> sections, int i) {
         SectionPlan here = sections.get(i).value();
         Fields f = sections.get(i).fields();
-        if (i > 0) {
-            SectionPlan above = sections.get(i - 1).value();
-            if (here.topDepth() <= above.topDepth() + SAME_DEPTH || here.bottomDepth() <= above.bottomDepth()) {
+        if (i == 0) {
+            boolean inAir = datum.isPresent() && here.topDepth() < datum.get().groundOrSeabedDepth() - SAME_DEPTH;
+            if (inAir) {
                 log.add(
                         f.place("from"),
                         f.written("from"),
-                        "does not go on below \"" + above.name() + "\"",
-                        "sort the sections");
-                return;
+                        f.written("from") + " is above ground or seabed at "
+                                + depth(datum.get().groundOrSeabedDepth()),
+                        "depths count from the datum");
             }
-            if (here.topDepth() > above.bottomDepth() + SAME_DEPTH) {
-                log.add(
-                        f.place("from"),
-                        f.written("from"),
-                        f.written("from") + " leaves a gap below \"" + above.name() + "\", which ends at "
-                                + depth(above.bottomDepth()),
-                        "let it begin at the shoe set in that section");
-                return;
-            }
+            return !inAir;
+        }
+        SectionPlan above = sections.get(i - 1).value();
+        if (here.topDepth() <= above.topDepth() + SAME_DEPTH || here.bottomDepth() <= above.bottomDepth()) {
+            log.add(
+                    f.place("from"),
+                    f.written("from"),
+                    "does not go on below \"" + above.name() + "\"",
+                    "sort the sections downwards");
+            return false;
+        }
+        if (here.topDepth() > above.bottomDepth() + SAME_DEPTH) {
+            log.add(
+                    f.place("from"),
+                    f.written("from"),
+                    f.written("from") + " leaves a gap below \"" + above.name() + "\", which ends at "
+                            + depth(above.bottomDepth()),
+                    "let it begin at the shoe set in that section");
+            return false;
+        }
+        return true;
+    }
+
+    /** A section begins at a shoe, and can be shut in only below one. */
+    private void shoe(Placed<SectionPlan> section, int i, List<Placed<CasingString>> strings) {
+        SectionPlan here = section.value();
+        Fields f = section.fields();
+        boolean riserless = here.drilling() == Drilling.RISERLESS;
+        if (riserless && datum.isPresent() && datum.get().place() instanceof Datum.OnLand) {
+            log.add(f.place("drilling"), "riserless", "riserless is for a well at sea", "use diverter or shut_in");
+        }
+        if (here.drilling() == Drilling.SHUT_IN && set(here, strings).isEmpty()) {
+            log.add(
+                    f.place("drilling"),
+                    "shut_in",
+                    "shut_in needs casing above the section",
+                    "set a string above it, or use diverter or riserless");
+            return;
         }
         boolean atShoe =
                 strings.stream().anyMatch(s -> Math.abs(s.value().shoeDepth() - here.topDepth()) <= SAME_DEPTH);
-        boolean needed = i > 0 || here.drilling() == Drilling.SHUT_IN;
-        if (needed && !atShoe) {
+        if (i > 0 && !atShoe) {
             String shoes =
                     strings.stream().map(s -> depth(s.value().shoeDepth())).collect(Collectors.joining(", "));
             log.add(
@@ -83,14 +118,6 @@ final class CaseChecks {
                     f.written("from"),
                     "no casing shoe stands at " + f.written("from"),
                     shoes.isEmpty() ? "set a string there" : "the shoes stand at " + shoes);
-        }
-        if (i == 0 && datum.isPresent() && here.topDepth() < datum.get().groundOrSeabedDepth() - SAME_DEPTH) {
-            log.add(
-                    f.place("from"),
-                    f.written("from"),
-                    f.written("from") + " is above ground or seabed at "
-                            + depth(datum.get().groundOrSeabedDepth()),
-                    "depths count from the datum");
         }
     }
 
@@ -131,25 +158,6 @@ final class CaseChecks {
                     f.written("bit_off_bottom"),
                     f.written("bit_off_bottom") + " is more than the depth of the hole",
                     "give the distance of the bit above bottom");
-        }
-    }
-
-    private void shutIn(Placed<SectionPlan> section, List<Placed<CasingString>> strings) {
-        boolean riserless = section.value().drilling() == Drilling.RISERLESS;
-        if (riserless && datum.isPresent() && datum.get().place() instanceof Datum.OnLand) {
-            log.add(
-                    section.fields().place("drilling"),
-                    "riserless",
-                    "riserless is for a well at sea",
-                    "use diverter or shut_in");
-        }
-        if (section.value().drilling() == Drilling.SHUT_IN
-                && set(section.value(), strings).isEmpty()) {
-            log.add(
-                    section.fields().place("drilling"),
-                    "shut_in",
-                    "shut_in needs casing above the section",
-                    "set a string above it, or use diverter or riserless");
         }
     }
 

@@ -22,6 +22,7 @@ import staunch.units.Quantity;
  */
 final class CsvTable {
     private static final int MOST_ROWS = 100_000;
+    private static final Pattern LINE = Pattern.compile("line:? ?(\\d+)");
     private static final Pattern HEADING = Pattern.compile("\\s*([^\\[\\]]*?)\\s*(?:\\[\\s*([^\\[\\]]*?)\\s*])?\\s*");
 
     private final String file;
@@ -56,7 +57,12 @@ final class CsvTable {
         try (CSVParser parser = CSVParser.parse(text + "\n", format)) {
             return rows(parser);
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            throw stop(1, "", "is not CSV: " + cause(e), "check the quotes");
+            Matcher line = LINE.matcher(cause(e));
+            throw stop(
+                    line.find() ? Integer.parseInt(line.group(1)) : 1,
+                    "",
+                    "is not CSV: a quoted cell is not closed or goes on behind its quote",
+                    "check the quotes");
         }
     }
 
@@ -83,6 +89,9 @@ final class CsvTable {
                 units(record);
                 continue;
             }
+            if (rows.isEmpty()) {
+                checkUnits();
+            }
             if (record.size() != names.size()) {
                 log.add(
                         new Place(file, line, ""),
@@ -103,17 +112,19 @@ final class CsvTable {
     }
 
     private void heading(CSVRecord record, int line) {
+        if (record.size() == 1 && record.get(0).contains(";")) {
+            throw stop(line, "", "is separated by semicolons", "separate the columns with commas");
+        }
         Set<String> seen = new HashSet<>();
         boolean wrong = false;
+        boolean missing = false;
         for (String cell : record) {
             Matcher m = HEADING.matcher(cell);
             String name = m.matches() ? m.group(1) : cell;
             String unit = m.matches() && m.group(2) != null ? m.group(2) : "";
             Place place = new Place(file, line, name);
             if (block.key(name).isEmpty()) {
-                String advice =
-                        cell.contains(";") ? "separate the columns with commas" : Words.hint(name, block.names());
-                log.add(place, name, "is not a column of " + block.name(), advice);
+                log.add(place, name, "is not a column of " + block.name(), Words.hint(name, block.names()));
                 wrong = true;
             } else if (!unit.isEmpty() && !known(name).contains(unit)) {
                 log.add(
@@ -132,14 +143,39 @@ final class CsvTable {
             units.add(unit);
         }
         for (Key key : block.keys()) {
-            if (key.needed() && !names.contains(key.name())) {
+            if (key.needed() && !wrong && !names.contains(key.name())) {
                 log.add(new Place(file, line, key.name()), "", "is a column that is missing", "add it");
+                missing = true;
+            }
+        }
+        if (wrong || missing) {
+            throw new FaultLog.Unreadable();
+        }
+    }
+
+    /** Every column of quantities has its unit. */
+    private void checkUnits() {
+        boolean wrong = false;
+        for (int i = 0; i < names.size(); i++) {
+            List<String> known = known(names.get(i));
+            if (!known.isEmpty() && !known.contains("1") && units.get(i).isEmpty()) {
+                log.add(
+                        new Place(file, 1, names.get(i)),
+                        "",
+                        "is a column without a unit",
+                        "write the unit in the heading, as in " + names.get(i) + " [" + usual(names.get(i)) + "]");
                 wrong = true;
             }
         }
         if (wrong) {
             throw new FaultLog.Unreadable();
         }
+    }
+
+    private String usual(String column) {
+        return block.key(column).orElseThrow().form() instanceof Form.Amount amount
+                ? amount.measure().usualUnits().get(0)
+                : "sg";
     }
 
     /** Whether every cell of a column that wants a unit is one, in a table whose heading has none. */

@@ -44,8 +44,21 @@ final class DesignBuilder {
         this.log = log;
     }
 
-    /** A design as far as it could be built, its parts with the keys they were built from. */
-    record Built(String name, Place place, List<Placed<CasingString>> strings, List<Placed<SectionPlan>> sections) {
+    /**
+     * A design as far as it could be built, its parts with the keys they were built from.
+     *
+     * @param name of the design
+     * @param strings that could be built
+     * @param sections that could be built
+     * @param wholeStrings whether these are all
+     * @param wholeSections whether these are all
+     */
+    record Built(
+            String name,
+            List<Placed<CasingString>> strings,
+            List<Placed<SectionPlan>> sections,
+            boolean wholeStrings,
+            boolean wholeSections) {
         CasingDesign design() {
             return new CasingDesign(
                     name,
@@ -55,8 +68,8 @@ final class DesignBuilder {
     }
 
     List<Built> build() {
-        Map<String, Item.Mapping> strings = named("casing_strings");
-        Map<String, Item.Mapping> sections = named("sections");
+        Map<String, Item.Mapping> strings = named("casing_strings", CaseKeys.CASING_STRING);
+        Map<String, Item.Mapping> sections = named("sections", CaseKeys.SECTION);
         List<Built> designs = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (Fields f : root.rows("designs")) {
@@ -69,7 +82,7 @@ final class DesignBuilder {
         return designs;
     }
 
-    private Map<String, Item.Mapping> named(String key) {
+    private Map<String, Item.Mapping> named(String key, Block block) {
         Map<String, Item.Mapping> found = new LinkedHashMap<>();
         for (Fields f : root.rows(key)) {
             f.text("name")
@@ -90,7 +103,11 @@ final class DesignBuilder {
 
     private Optional<Built> design(Fields f, Map<String, Item.Mapping> strings, Map<String, Item.Mapping> sections) {
         List<Placed<CasingString>> casing = new ArrayList<>();
-        for (Fields s : f.rows("strings")) {
+        List<Fields> ownStrings = f.rows("strings");
+        for (Fields s : ownStrings) {
+            if (isMisnamed(s, strings, "shoe", "casing_strings")) {
+                continue;
+            }
             Item.Mapping whole = s.text("name")
                     .map(strings::get)
                     .map(shared -> pipeOver(s.mapping(), shared))
@@ -100,17 +117,36 @@ final class DesignBuilder {
             log.attempt(s.place(), () -> string(fields)).ifPresent(c -> casing.add(new Placed<>(c, fields)));
         }
         List<Placed<SectionPlan>> plans = new ArrayList<>();
-        List<Fields> own = f.has("sections") ? f.rows("sections") : root.rows("sections");
-        if (own.isEmpty() && !f.has("sections") && !root.has("sections")) {
+        List<Fields> ownSections = f.has("sections") ? f.rows("sections") : root.rows("sections");
+        if (ownSections.isEmpty() && !f.has("sections") && !root.has("sections")) {
             log.add(f.place(), "", "has no hole sections", "give sections to the case or to the design");
         }
-        for (Fields s : own) {
-            Fields fields = new Fields(section(s, sections), CaseKeys.SECTION, validator);
+        for (Fields s : ownSections) {
+            if (f.has("sections") && isMisnamed(s, sections, "to", "sections")) {
+                continue;
+            }
+            Fields fields =
+                    new Fields(section(s, f.has("sections") ? sections : Map.of()), CaseKeys.SECTION, validator);
             validator.complete(fields.mapping(), CaseKeys.SECTION);
             log.attempt(s.place(), () -> plan(fields)).ifPresent(p -> plans.add(new Placed<>(p, fields)));
         }
         checkNames(plans);
-        return f.text("name").map(n -> new Built(n, f.place(), casing, plans));
+        boolean wholeStrings = casing.size() == ownStrings.size();
+        boolean wholeSections = plans.size() == ownSections.size();
+        return f.text("name").map(n -> new Built(n, casing, plans, wholeStrings, wholeSections));
+    }
+
+    /** Something that names a shared thing that is not there, and is not described here either. */
+    private boolean isMisnamed(Fields f, Map<String, Item.Mapping> shared, String mark, String list) {
+        Optional<String> name = f.text("name").filter(n -> !f.has(mark) && !shared.isEmpty() && !shared.containsKey(n));
+        name.ifPresent(n -> log.add(
+                f.place("name"),
+                n,
+                "\"" + n + "\" is not in " + list + " and has no " + mark + " of its own",
+                Words.nearest(n, shared.keySet())
+                        .map(k -> "did you mean " + k + "?")
+                        .orElse("name one of " + String.join(", ", shared.keySet()) + ", or describe it here")));
+        return name.isPresent();
     }
 
     private void checkNames(List<Placed<SectionPlan>> plans) {
@@ -120,7 +156,7 @@ final class DesignBuilder {
                 log.add(
                         plan.fields().place("name"),
                         plan.value().name(),
-                        "\"" + plan.value().name() + "\" is the name of two sections",
+                        "\"" + plan.value().name() + "\" is given twice",
                         "rename one");
             }
         }

@@ -1,7 +1,9 @@
 package staunch.ingest;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -22,6 +24,14 @@ import staunch.well.WellPath;
 
 /** Builds the rock of a case. Every depth becomes vertical depth below the datum, every pressure absolute. */
 final class EarthBuilder {
+    private static final String LIKELY = "likely";
+    private static final String LOW = "low";
+    private static final String HIGH = "high";
+    private static final List<String> ESTIMATES = List.of(LIKELY, LOW, HIGH);
+
+    /** Difference between a profile that is straight in pressure and one in equivalent density, Pa: 0.3 psi. */
+    private static final double CHORD = 2000;
+
     private final Fields earth;
     private final Datum datum;
     private final OptionalDouble seaWater;
@@ -94,7 +104,7 @@ final class EarthBuilder {
     }
 
     private static double pressure(Fields f, String key, double z, Zero zero) {
-        Values.Rock rock = f.rock(key).orElseThrow(FaultLog.Incomplete::new);
+        Values.Rock rock = rock(f, key);
         return rock instanceof Values.Equivalent e
                 ? zero.pressureOf(e.density(), z)
                 : ((Values.Pressure) rock).absolute();
@@ -109,55 +119,114 @@ final class EarthBuilder {
 
     private Range range(List<Fields> rows, Zero zero) {
         checkOrder(rows, this::depth, true);
-        checkSpread(rows, zero);
-        PressureProfile likely = profile(rows, "likely", zero).orElseThrow(FaultLog.Incomplete::new);
-        return new Range(likely, profile(rows, "low", zero), profile(rows, "high", zero));
-    }
-
-    private Optional<PressureProfile> profile(List<Fields> rows, String key, Zero zero) {
-        if (rows.stream().noneMatch(r -> r.has(key))) {
-            return Optional.empty();
-        }
+        List<String> given = ESTIMATES.stream()
+                .filter(key -> rows.stream().anyMatch(r -> r.has(key)))
+                .toList();
         boolean complete = true;
         for (Fields row : rows) {
-            if (!row.has(key)) {
-                log.add(
-                        row.place(),
-                        "",
-                        key + " is missing here but given at other points",
-                        "give it at all or at none");
-                complete = false;
+            for (String key : given) {
+                if (!row.has(key) && !key.equals(LIKELY)) {
+                    log.add(
+                            row.place(),
+                            "",
+                            key + " is missing here but given at other points",
+                            "give it at all or at none");
+                    complete = false;
+                }
             }
         }
         if (!complete) {
             throw new FaultLog.Incomplete();
         }
-        double[] z = rows.stream().mapToDouble(this::depth).toArray();
-        double[] p = new double[z.length];
-        for (int i = 0; i < z.length; i++) {
-            p[i] = pressure(rows.get(i), key, z[i], zero);
+        checkSpread(rows, zero);
+        Map<String, PressureProfile> profiles = profiles(rows, given, zero);
+        return new Range(
+                profiles.get(LIKELY), Optional.ofNullable(profiles.get(LOW)), Optional.ofNullable(profiles.get(HIGH)));
+    }
+
+    /**
+     * Profiles of all estimates at the same depths. A profile is straight in pressure between its points; where equivalent
+     * densities are given at both ends of a stretch, these are taken as straight, and points are put between until the
+     * difference is below {@link #CHORD}.
+     */
+    private Map<String, PressureProfile> profiles(List<Fields> rows, List<String> estimates, Zero zero) {
+        int[] parts = new int[rows.size()];
+        for (int i = 1; i < rows.size(); i++) {
+            parts[i] = 1;
+            for (String key : estimates) {
+                parts[i] = Math.max(parts[i], parts(rows.get(i - 1), rows.get(i), key));
+            }
         }
-        return Optional.of(PressureProfile.of(z, p));
+        Map<String, PressureProfile> found = new HashMap<>();
+        for (String key : estimates) {
+            List<Double> z = new ArrayList<>();
+            List<Double> p = new ArrayList<>();
+            for (int i = 0; i < rows.size(); i++) {
+                for (int k = 1; k < parts[i]; k++) {
+                    double share = (double) k / parts[i];
+                    double between = depth(rows.get(i - 1)) + share * (depth(rows.get(i)) - depth(rows.get(i - 1)));
+                    z.add(between);
+                    p.add(between(rows.get(i - 1), rows.get(i), key, share, zero));
+                }
+                z.add(depth(rows.get(i)));
+                p.add(pressure(rows.get(i), key, depth(rows.get(i)), zero));
+            }
+            found.put(
+                    key,
+                    PressureProfile.of(
+                            z.stream().mapToDouble(Double::doubleValue).toArray(),
+                            p.stream().mapToDouble(Double::doubleValue).toArray()));
+        }
+        return found;
+    }
+
+    /** Pressure is quadratic where density is linear: its chord over a length h misses it by ρ' g h²/4 at most. */
+    private int parts(Fields above, Fields below, String key) {
+        if (!(rock(above, key) instanceof Values.Equivalent a) || !(rock(below, key) instanceof Values.Equivalent b)) {
+            return 1;
+        }
+        double h = depth(below) - depth(above);
+        double miss = Math.abs(b.density() - a.density()) * Physics.GRAVITY * h / 4;
+        return (int) Math.ceil(Math.sqrt(Math.max(1, miss / CHORD)));
+    }
+
+    private double between(Fields above, Fields below, String key, double share, Zero zero) {
+        double z = depth(above) + share * (depth(below) - depth(above));
+        if (rock(above, key) instanceof Values.Equivalent a && rock(below, key) instanceof Values.Equivalent b) {
+            return zero.pressureOf(a.density() + share * (b.density() - a.density()), z);
+        }
+        double top = pressure(above, key, depth(above), zero);
+        return top + share * (pressure(below, key, depth(below), zero) - top);
+    }
+
+    private static Values.Rock rock(Fields f, String key) {
+        return f.rock(key).orElseThrow(FaultLog.Incomplete::new);
     }
 
     private void checkSpread(List<Fields> rows, Zero zero) {
+        boolean wrong = false;
         for (Fields row : rows) {
             double z = depth(row);
-            double likely = pressure(row, "likely", z, zero);
-            if (row.rock("low").isPresent() && pressure(row, "low", z, zero) > likely) {
+            double likely = pressure(row, LIKELY, z, zero);
+            if (row.rock(LOW).isPresent() && pressure(row, LOW, z, zero) > likely) {
                 log.add(
-                        row.place("low"),
-                        row.written("low"),
-                        row.written("low") + " is above the likely " + row.written("likely"),
+                        row.place(LOW),
+                        row.written(LOW),
+                        row.written(LOW) + " is above the likely " + row.written(LIKELY),
                         "check the columns");
+                wrong = true;
             }
-            if (row.rock("high").isPresent() && pressure(row, "high", z, zero) < likely) {
+            if (row.rock(HIGH).isPresent() && pressure(row, HIGH, z, zero) < likely) {
                 log.add(
-                        row.place("high"),
-                        row.written("high"),
-                        row.written("high") + " is below the likely " + row.written("likely"),
+                        row.place(HIGH),
+                        row.written(HIGH),
+                        row.written(HIGH) + " is below the likely " + row.written(LIKELY),
                         "check the columns");
+                wrong = true;
             }
+        }
+        if (wrong) {
+            throw new FaultLog.Incomplete();
         }
     }
 

@@ -68,8 +68,10 @@ final class Fields {
     }
 
     OptionalInt count(String key) {
-        return mapping.text(known(key).name()).filter(t -> t.matches("\\d{1,9}")).stream()
+        Form.Count form = (Form.Count) known(key).form();
+        return mapping.text(key).filter(t -> t.matches("\\d{1,9}")).stream()
                 .mapToInt(Integer::parseInt)
+                .filter(n -> n >= form.lowest() && n <= form.highest())
                 .findFirst();
     }
 

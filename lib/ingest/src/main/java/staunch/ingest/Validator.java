@@ -49,7 +49,7 @@ final class Validator {
     void complete(Item.Mapping mapping, Block block) {
         for (Key key : block.keys()) {
             if (key.needed() && !mapping.has(key.name())) {
-                log.add(at(mapping, key.name()), "", "is missing", needs(key));
+                missing(mapping, key);
             }
         }
         for (List<String> group : block.alternatives()) {
@@ -60,6 +60,10 @@ final class Validator {
                 log.add(mapping.place(), "", "has " + String.join(" and ", given), "keep one of them");
             }
         }
+    }
+
+    void missing(Item.Mapping mapping, Key key) {
+        log.add(at(mapping, key.name()), "", "is missing", needs(key));
     }
 
     static Place at(Item.Mapping mapping, String key) {

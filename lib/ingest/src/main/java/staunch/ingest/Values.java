@@ -2,6 +2,7 @@ package staunch.ingest;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -115,7 +116,17 @@ final class Values {
         UnitSystem shown = q.holds(measure)
                 ? UnitSystem.SI.with(measure, q.unit().isEmpty() ? "1" : q.unit(), 3)
                 : UnitSystem.FIELD;
-        return shown.precise(form.lowest(), measure) + " to " + shown.precise(form.highest(), measure);
+        String unit = shown.symbol(measure).equals("1") ? "" : " " + shown.symbol(measure);
+        return inwards(shown.fromSi(form.lowest(), measure), RoundingMode.CEILING) + " to "
+                + inwards(shown.fromSi(form.highest(), measure), RoundingMode.FLOOR) + unit;
+    }
+
+    /** A bound to three digits, rounded into the range so that what is told is allowed. */
+    private static String inwards(double bound, RoundingMode rounding) {
+        BigDecimal exact = new BigDecimal(bound).round(new MathContext(12));
+        BigDecimal shown = exact.round(new MathContext(3, rounding));
+        BigDecimal told = exact.scale() <= 0 || exact.stripTrailingZeros().precision() <= 5 ? exact : shown;
+        return told.signum() == 0 ? "0" : told.stripTrailingZeros().toPlainString();
     }
 
     private static OptionalDouble inside(double value, String unit, Form.Amount form) {

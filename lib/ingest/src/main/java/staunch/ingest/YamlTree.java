@@ -54,8 +54,13 @@ final class YamlTree {
             events = new Parse(settings).parseString(text).iterator();
             return document();
         } catch (MarkedYamlEngineException e) {
-            int where = e.getProblemMark().map(Mark::getLine).orElse(line - 1) + 1;
-            throw stop(new Place(file, where, ""), "is not YAML: " + e.getProblem(), "check indentation and quotes");
+            int noticed = e.getProblemMark().map(Mark::getLine).orElse(line - 1) + 1;
+            int began = e.getContextMark().map(Mark::getLine).orElse(noticed - 1) + 1;
+            String problem = e.getProblem().replaceAll("\\s+", " ");
+            throw stop(
+                    new Place(file, Math.min(began, noticed), ""),
+                    "is not YAML: " + problem + (began < noticed ? " (noticed in line " + noticed + ")" : ""),
+                    "check quotes, brackets and indentation");
         } catch (YamlEngineException e) {
             throw stop(new Place(file, line, ""), "is not YAML: " + e.getMessage(), "check the characters there");
         }
