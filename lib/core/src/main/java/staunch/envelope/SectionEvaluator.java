@@ -244,20 +244,19 @@ public final class SectionEvaluator {
 
     /** The worst of the checks: fails before not assessed before holds. */
     private static Verdict combined(Verdict drilled, Verdict swabbed, Verdict window) {
-        Verdict worst = drilled;
-        String what = "drilled kick";
-        if (swabbed.outcome().ordinal() < worst.outcome().ordinal()) {
-            worst = swabbed;
-            what = "swabbed kick";
+        Verdict worst = named("drilled kick", drilled);
+        for (Verdict other : List.of(named("swabbed kick", swabbed), window)) {
+            if (other.outcome().ordinal() < worst.outcome().ordinal()) {
+                worst = other;
+            }
         }
-        if (window.outcome().ordinal() < worst.outcome().ordinal()) {
-            worst = window;
-            what = "pressure window";
-        }
-        if (worst.outcome() == Verdict.Outcome.HOLDS) {
-            return new Verdict(Verdict.Outcome.HOLDS, worst.statement(), worst.governing());
-        }
-        return new Verdict(worst.outcome(), what + ": " + worst.statement(), worst.governing());
+        return worst;
+    }
+
+    private static Verdict named(String check, Verdict verdict) {
+        return verdict.outcome() == Verdict.Outcome.HOLDS
+                ? verdict
+                : new Verdict(verdict.outcome(), check + " " + verdict.statement(), verdict.governing());
     }
 
     private List<DepthPoint> alongSection(Model model, MaaspCalculator maasps, LongConsumer progress) {
