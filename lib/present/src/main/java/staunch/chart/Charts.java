@@ -78,8 +78,7 @@ public final class Charts {
                             + section.swabbed().tolerance().summary());
         }
         required(section).values().forEach(v -> volumes.add(units.fromSi(v, Measure.VOLUME)));
-        Axis across =
-                Axis.fromZero("Tolerance at bottom-hole conditions [" + label(units, Measure.VOLUME) + "]", volumes);
+        Axis across = Axis.fromZero("Tolerance of the formation [" + label(units, Measure.VOLUME) + "]", volumes);
         Axis depth = new Axis(
                 "Bit and influx depth MD [" + label(units, Measure.DEPTH) + "]",
                 units.fromSi(points.get(0).measuredDepth(), Measure.DEPTH),
@@ -124,7 +123,7 @@ public final class Charts {
                 "Kick intensity above static mud [" + label(units, Measure.DENSITY_DIFFERENCE) + "]",
                 xs[0],
                 xs[xs.length - 1]);
-        Axis up = Axis.fromZero("Tolerance [" + label(units, Measure.VOLUME) + "]", volumes);
+        Axis up = Axis.fromZero("Tolerance of the formation [" + label(units, Measure.VOLUME) + "]", volumes);
         Plot plot = Plot.upwards(name("intensity", section), across, up);
         double[] ys = points.stream()
                 .mapToDouble(p -> volume(p.tolerance()).isPresent()

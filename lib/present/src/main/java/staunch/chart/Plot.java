@@ -335,8 +335,16 @@ final class Plot {
             double baseline = at.flagBaseline(flag.row);
             g.setColor(flag.color);
             g.setStroke(new BasicStroke(THIN));
-            double elbow = flag.fromY + (depthDown ? 4 : -2);
+            double elbow = depthDown ? at.bottom + 4 : flag.fromY - 2;
+            if (elbow - flag.fromY > 12) {
+                // A curve that ends above must not seem to go on.
+                g.setColor(Palette.MUTED);
+                g.setStroke(
+                        new BasicStroke(0.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL, 1f, new float[] {1, 4}, 0));
+            }
             g.draw(new Line2D.Double(flag.fromX, flag.fromY, flag.sx, elbow));
+            g.setColor(flag.color);
+            g.setStroke(new BasicStroke(THIN));
             g.draw(new Line2D.Double(flag.sx, elbow, flag.sx, depthDown ? baseline - 2 : baseline - 8));
             text(g, flag.text, flag.textX, baseline, Type.PLAIN, Palette.INK);
         }

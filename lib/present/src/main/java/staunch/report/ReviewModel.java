@@ -185,6 +185,8 @@ final class ReviewModel {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("headline", ResultWords.headline(kick.tolerance(), units));
         model.put("note", ResultWords.note(kick.tolerance(), units));
+        model.put("toSurface", ResultWords.headline(kick.circulatedToSurface(), units));
+        model.put("toSurfaceOutcome", ResultWords.outcome(kick.circulatedToSurface(), units));
         model.put("full", ResultWords.full(kick.tolerance(), units));
         model.put("likely", ResultWords.brief(kick.likelyTolerance(), units));
         model.put("verdict", kick.verdict().statement());

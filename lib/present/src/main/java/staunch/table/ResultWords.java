@@ -10,6 +10,7 @@ import staunch.envelope.Kick;
 import staunch.envelope.Maasp;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SurfaceTolerance;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
 import staunch.envelope.WeakPoint;
@@ -55,6 +56,18 @@ public final class ResultWords {
     public static String full(Tolerance tolerance, UnitSystem units) {
         String outcome = outcome(tolerance, units);
         return tolerance instanceof Tolerance.Finite ? brief(tolerance, units) + ", " + outcome : outcome;
+    }
+
+    /** The largest influx that can be circulated to surface, "at most" where a component is left out. */
+    public static String headline(SurfaceTolerance surface, UnitSystem units) {
+        boolean bound = !surface.leftOut().isEmpty() && surface.tolerance() instanceof Tolerance.Finite;
+        return (bound ? "at most " : "") + headline(surface.tolerance(), units);
+    }
+
+    /** What governs an influx on its way to surface, and what is left out. */
+    public static String outcome(SurfaceTolerance surface, UnitSystem units) {
+        String left = surface.leftOut().isEmpty() ? "" : "; not counted: " + String.join("; ", surface.leftOut());
+        return outcome(surface.tolerance(), units) + left;
     }
 
     /** What governs a tolerance, or what is missing for it, without the volume of a finite one. */

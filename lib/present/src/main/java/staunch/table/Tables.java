@@ -73,6 +73,10 @@ public final class Tables {
                         FLOOR,
                         s -> volume(s.drilled().tolerance()))
                 .text("Drilled outcome", s -> ResultWords.outcome(s.drilled().tolerance(), units))
+                .optional("Drilled to surface", Measure.VOLUME, FLOOR, s -> toSurface(s.drilled()))
+                .text(
+                        "Drilled to surface outcome",
+                        s -> ResultWords.outcome(s.drilled().circulatedToSurface(), units))
                 .optional(
                         "Drilled required",
                         Measure.VOLUME,
@@ -85,6 +89,10 @@ public final class Tables {
                         FLOOR,
                         s -> volume(s.swabbed().tolerance()))
                 .text("Swabbed outcome", s -> ResultWords.outcome(s.swabbed().tolerance(), units))
+                .optional("Swabbed to surface", Measure.VOLUME, FLOOR, s -> toSurface(s.swabbed()))
+                .text(
+                        "Swabbed to surface outcome",
+                        s -> ResultWords.outcome(s.swabbed().circulatedToSurface(), units))
                 .optional(
                         "Swabbed required",
                         Measure.VOLUME,
@@ -108,13 +116,19 @@ public final class Tables {
     public static ResultTable verdicts(WellEnvelope envelope, UnitSystem units) {
         return new Rows<>(envelope.sections(), units)
                 .text("Section", s -> s.plan().name())
-                .text("Drilled tolerance", s -> ResultWords.brief(s.drilled().tolerance(), units))
+                .text("Drilled", s -> ResultWords.headline(s.drilled().tolerance(), units))
+                .text(
+                        "Drilled, to surface",
+                        s -> ResultWords.headline(s.drilled().circulatedToSurface(), units))
                 .optional(
                         "Drilled required",
                         Measure.VOLUME,
                         CEILING,
                         s -> s.drilled().required())
-                .text("Swabbed tolerance", s -> ResultWords.brief(s.swabbed().tolerance(), units))
+                .text("Swabbed", s -> ResultWords.headline(s.swabbed().tolerance(), units))
+                .text(
+                        "Swabbed, to surface",
+                        s -> ResultWords.headline(s.swabbed().circulatedToSurface(), units))
                 .optional(
                         "Swabbed required",
                         Measure.VOLUME,
@@ -122,7 +136,7 @@ public final class Tables {
                         s -> s.swabbed().required())
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
                 .text("Lowest surface limit", s -> ResultWords.lowestSurfaceLimit(s.maasp(), units))
-                .text("Verdict", s -> s.verdict().statement())
+                .text("Verdict", s -> s.verdict().outcome().title())
                 .text("Governing limit", s -> s.verdict().governing())
                 .table("Verdicts", "");
     }
@@ -145,6 +159,8 @@ public final class Tables {
                         k -> toDouble(k.kick(), Kick::mudPressure))
                 .optional("Tolerance", Measure.VOLUME, FLOOR, k -> volume(k.tolerance()))
                 .text("Outcome", k -> ResultWords.outcome(k.tolerance(), units))
+                .optional("To surface", Measure.VOLUME, FLOOR, Tables::toSurface)
+                .text("To surface outcome", k -> ResultWords.outcome(k.circulatedToSurface(), units))
                 .optional("Likely tolerance", Measure.VOLUME, FLOOR, k -> volume(k.likelyTolerance()))
                 .text("Likely outcome", k -> ResultWords.outcome(k.likelyTolerance(), units))
                 .optional("Required", Measure.VOLUME, CEILING, KickResult::required)
@@ -450,6 +466,10 @@ public final class Tables {
         return tolerance instanceof Tolerance.Finite finite
                 ? OptionalDouble.of(finite.volume())
                 : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble toSurface(KickResult kick) {
+        return volume(kick.circulatedToSurface().tolerance());
     }
 
     private static OptionalDouble weakPoint(Tolerance tolerance) {

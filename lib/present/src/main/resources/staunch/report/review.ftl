@@ -58,8 +58,8 @@ ${css}
 <#list sections as s>
 <tr class="${s.outcome?lower_case}">
 <td><a href="#${s.id}"><strong>${s.name}</strong></a><br/><span class="small nowrap">${s.depths}</span></td>
-<td><span class="value">${s.drilled.headline}</span><br/><#if s.drilled.note?has_content><span class="small nowrap">${s.drilled.note}</span><br/></#if><span class="small nowrap">${s.drilled.requiredText}</span></td>
-<td><span class="value">${s.swabbed.headline}</span><br/><#if s.swabbed.note?has_content><span class="small nowrap">${s.swabbed.note}</span><br/></#if><span class="small nowrap">${s.swabbed.requiredText}</span></td>
+<td><#if s.outcome == "NOT_SHUT_IN"><span class="value">not shut in</span><#else><span class="value">${s.drilled.headline}</span> <span class="small">formation</span><br/><span class="value">${s.drilled.toSurface}</span> <span class="small">to surface</span><br/><span class="small nowrap">${s.drilled.requiredText}</span></#if></td>
+<td><#if s.outcome == "NOT_SHUT_IN"><span class="value">not shut in</span><#else><span class="value">${s.swabbed.headline}</span> <span class="small">formation</span><br/><span class="value">${s.swabbed.toSurface}</span> <span class="small">to surface</span><br/><span class="small nowrap">${s.swabbed.requiredText}</span></#if></td>
 <td>${s.governing}</td>
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
@@ -70,7 +70,7 @@ ${css}
 </tbody>
 </table>
 </div>
-<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MAASP and margins rounded down.</p>
+<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down; of the formation while it is circulated past it, and of casing and equipment while it is circulated to surface. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MAASP and margins rounded down.</p>
 </section>
 
 <section id="well">
@@ -94,9 +94,11 @@ ${css}
 <p class="word"><@mark s.outcome/> <strong>${s.outcomeTitle?cap_first}</strong></p>
 <p>${s.statement}.<#if s.governing != "–"> Governing limit: ${s.governing}.</#if></p>
 <table class="pairs"><tbody>
-<tr><th>Drilled kick</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
-<tr><th>Swabbed kick</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
-<tr><th>Likely estimates</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
+<tr><th>Drilled kick, formation</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
+<tr><th>Drilled kick, to surface</th><td>${s.drilled.toSurface}, ${s.drilled.toSurfaceOutcome}.</td></tr>
+<tr><th>Swabbed kick, formation</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
+<tr><th>Swabbed kick, to surface</th><td>${s.swabbed.toSurface}, ${s.swabbed.toSurfaceOutcome}.</td></tr>
+<tr><th>Likely estimates, formation</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
 <tr><th>Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
 <tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
 <tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>

@@ -487,8 +487,7 @@ public final class Fixtures {
                         : Optional.empty(),
                 tolerance,
                 new SurfaceTolerance(
-                        tolerance instanceof Tolerance.NotShutIn ? tolerance : new Tolerance.Unlimited(120),
-                        List.of()),
+                        tolerance instanceof Tolerance.NotShutIn ? tolerance : new Tolerance.Unlimited(120), List.of()),
                 likely,
                 plan.criteria()
                         .map(c -> drilled ? c.drilledTolerance() : c.swabbedTolerance())
