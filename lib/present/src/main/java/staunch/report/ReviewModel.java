@@ -162,7 +162,7 @@ final class ReviewModel {
         model.put("maaspTables", tables(maasp));
         List<ResultTable> tolerance = new ArrayList<>();
         if (section.verdict().outcome() != Verdict.Outcome.NOT_SHUT_IN) {
-            tolerance.add(Tables.kicks(section, units));
+            tolerance.add(Tables.influxes(section, units));
         }
         tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
         tolerance.add(Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG));

@@ -169,6 +169,25 @@ public final class Tables {
                 .table("Kick tolerance at section TD", "Tolerances rounded down.");
     }
 
+    /** The influxes that the tolerances of a section are asked for. */
+    public static ResultTable influxes(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(List.of(section.drilled(), section.swabbed()), units)
+                .text("Scenario", k -> k.scenario().title())
+                .optional("Influx TVD", Measure.DEPTH, HALF_EVEN, k -> toDouble(k.kick(), Kick::verticalDepth))
+                .optional(
+                        "Formation pressure",
+                        Measure.PRESSURE_ABSOLUTE,
+                        CEILING,
+                        k -> toDouble(k.kick(), Kick::formationPressure))
+                .optionalText("set by", k -> k.kick().map(x -> x.governedBy().title()))
+                .optional(
+                        "Mud pressure",
+                        Measure.PRESSURE_ABSOLUTE,
+                        HALF_EVEN,
+                        k -> toDouble(k.kick(), Kick::mudPressure))
+                .table("Influx at section TD", "Formation pressure rounded up.");
+    }
+
     /** Pressures over the exposed depths, absolute and as equivalent mud weight from the datum. */
     public static ResultTable pressureWindow(SectionEnvelope section, UnitSystem units) {
         Rows<PressureWindow.Point> rows = new Rows<>(section.window().points(), units)

@@ -24,6 +24,7 @@ class TablesTest {
                 Tables.sectionSummary(Fixtures.envelope(), units),
                 Tables.verdicts(Fixtures.envelope(), units),
                 Tables.kicks(holds, units),
+                Tables.influxes(holds, units),
                 Tables.pressureWindow(holds, units),
                 Tables.windowVerdicts(Fixtures.envelope(), units),
                 Tables.toleranceAlongSection(holds, units),
