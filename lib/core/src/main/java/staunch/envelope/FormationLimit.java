@@ -176,6 +176,11 @@ final class FormationLimit {
         return own[segment];
     }
 
+    /** Whether the formation at the top of a segment sets the limit there. */
+    boolean weakPointAtTop(int segment) {
+        return own[segment] || segment > 0 && own[segment - 1] || weakMeasured[segment] == top[segment];
+    }
+
     /** Whether a known strength limits the gas in a segment. */
     boolean known(int segment) {
         return LimitNodes.isKnown(own[segment] ? ownBottom[segment] : weakLimit[segment]);

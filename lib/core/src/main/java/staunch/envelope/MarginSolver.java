@@ -142,40 +142,56 @@ final class MarginSolver {
         state.top = top;
         state.bottom = lower;
         state.moment = moment;
-        state.bottomHolePressure =
-                moment == Stage.Moment.SHUT_IN ? kick.formationPressure() : tolerance.circulatingPressure(kick);
+        boolean moving = moment != Stage.Moment.SHUT_IN;
+        state.bottomHolePressure = moving
+                ? circulating(tolerance.circulatingPressure(kick), hole.verticalDepth(), true)
+                : kick.formationPressure();
         double zTop = hole.grid().verticalAt(top);
         double atTop = column.pressure(zTop);
         for (int s = 0; s < limit.segments(); s++) {
             if (limit.top(s) >= top && limit.top(s) <= lower) {
-                state.take(limit.limitAtTop(s) - column.pressure(limit.topVertical(s)), s, limit.top(s));
+                double z = limit.topVertical(s);
+                state.take(limit.limitAtTop(s) - circulating(column.pressure(z), z, moving), s, limit.top(s));
             }
             if (limit.bottom(s) >= top && limit.bottom(s) <= lower) {
-                state.take(
-                        limit.ownLimit(s, limit.bottomVertical(s)) - column.pressure(limit.bottomVertical(s)),
-                        s,
-                        limit.bottom(s));
+                double z = limit.bottomVertical(s);
+                state.take(limit.ownLimit(s, z) - circulating(column.pressure(z), z, moving), s, limit.bottom(s));
             }
             if (limit.top(s) > lower) {
                 double z = limit.topVertical(s);
-                state.take(limit.limitAtTop(s) - mudLine.pressure(limit.top(s), z), s, limit.top(s));
+                state.take(
+                        limit.limitAtTop(s) - circulating(mudLine.pressure(limit.top(s), z), z, moving),
+                        s,
+                        limit.top(s));
             }
             if (limit.bottom(s) > lower) {
                 double z = limit.bottomVertical(s);
-                state.take(limit.ownLimit(s, z) - mudLine.pressure(limit.bottom(s), z), s, limit.bottom(s));
+                state.take(
+                        limit.ownLimit(s, z) - circulating(mudLine.pressure(limit.bottom(s), z), z, moving),
+                        s,
+                        limit.bottom(s));
             }
         }
         double shoe = limit.top(0);
         double zShoe = limit.topVertical(0);
         if (top > shoe) {
             int s = limit.segmentAt(top);
-            state.take(limit.value(s, zTop) - atTop, s, top, true);
+            state.take(limit.value(s, zTop) - circulating(atTop, zTop, moving), s, top, true);
             state.shoePressure = tolerance.mud().pressure(zTop, atTop, zShoe);
         } else {
             state.shoePressure = lower >= shoe ? column.pressure(zShoe) : mudLine.pressure(shoe, zShoe);
         }
+        state.shoePressure = circulating(state.shoePressure, zShoe, moving);
         state.shoeMargin = limit.limitAtTop(0) - state.shoePressure;
         return state;
+    }
+
+    /**
+     * With friction of the choke line above what the choke must hold, the choke is fully open and friction sets the
+     * pressure: exact above the gas, an upper bound in it and below.
+     */
+    private double circulating(double pressure, double vertical, boolean moving) {
+        return moving ? Math.max(pressure, tolerance.chokeFullyOpen(vertical)) : pressure;
     }
 
     private static final class State {

@@ -108,7 +108,7 @@ final class Model {
 
     private DrilledHole.Fixed fixed(DrillString string) {
         double[] kinks = Arrays.stream(temperature.orElseThrow().depths())
-                .flatMap(z -> DoubleStream.of(input.path().measuredDepthsAt(z, plan.topDepth(), plan.bottomDepth())))
+                .flatMap(z -> DoubleStream.of(input.path().measuredDepthsAt(z, 0, plan.bottomDepth())))
                 .toArray();
         return new DrilledHole.Fixed(
                 input.path(),
@@ -302,11 +302,13 @@ final class Model {
                 solver.orElseThrow().circulatingPressure(kick));
     }
 
-    /** Intensity at which the mud line just touches the limit; negative where even the mud is too heavy. */
+    /**
+     * Intensity at which the mud line just touches the limit; negative where even the mud is too heavy.
+     *
+     * @throws Missing where choke-line friction counts and is not known
+     */
     double zeroGainIntensity(DrilledHole hole) {
-        double mud = mudColumn.orElseThrow().hydrostatic(hole.verticalDepth());
-        double overbalance = solver.orElseThrow().overbalance();
-        return (hole.limit().atBottom() - overbalance - mud) / (Physics.GRAVITY * hole.verticalDepth());
+        return solver.orElseThrow().marginWithoutGas(hole) / (Physics.GRAVITY * hole.verticalDepth());
     }
 
     IntensityLimit largestIntensity(DrilledHole hole, double measuredDepth, double volume) {

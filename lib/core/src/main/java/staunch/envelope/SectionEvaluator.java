@@ -264,13 +264,14 @@ public final class SectionEvaluator {
         List<DepthPoint> points = new ArrayList<>(n);
         for (int i = 1; i <= n; i++) {
             double depth = i == n ? bottom : shoe + (bottom - shoe) * i / n;
+            Tolerance drilled = tolerance(model, Scenario.DRILLED, depth);
             points.add(new DepthPoint(
                     depth,
                     input.path().verticalDepth(depth),
-                    tolerance(model, Scenario.DRILLED, depth),
+                    drilled,
                     tolerance(model, Scenario.SWABBED, depth),
                     maasps.formation(depth),
-                    shoeMargin(model, depth)));
+                    drilled instanceof Tolerance.NotAssessed ? OptionalDouble.empty() : shoeMargin(model, depth)));
             progress.accept(i);
         }
         return points;
@@ -282,12 +283,11 @@ public final class SectionEvaluator {
             return OptionalDouble.empty();
         }
         try {
-            model.needs(Scenario.DRILLED);
             Kick kick = model.kick(Scenario.DRILLED, depth);
             return OptionalDouble.of(
                     model.shoeMargin(kick, model.hole(depth), volume.get().value()));
-        } catch (Missing | Fault notAssessed) {
-            // The tolerance of the same depth carries the reason.
+        } catch (Fault larger) {
+            // An influx larger than the annulus has no displacement; the tolerance says how much fits.
             return OptionalDouble.empty();
         }
     }

@@ -19,6 +19,10 @@ final class ToleranceSolver {
 
     private static final double SAME_DEPTH = 0.01;
 
+    private static final String NO_FRICTION =
+            "choke-line friction is neither measured nor computed, so the pressures while circulating are not known";
+    private static final String FRICTION = "slow circulation: choke-line friction";
+
     /** A load equal to the limit holds; sums of pressures to 100 MPa are equal to about 1e-7 Pa. */
     static final double SAME_PRESSURE = 1e-6;
 
@@ -50,8 +54,27 @@ final class ToleranceSolver {
         this.samples = samples;
     }
 
-    double overbalance() {
-        return circulation.overbalance();
+    /**
+     * Limit on bottom less the pressure there of a kick of zero intensity without gas; where circulating alone breaks the
+     * formation whatever the kick, how far.
+     *
+     * @throws Missing where choke-line friction counts and is not known
+     */
+    double marginWithoutGas(DrilledHole hole) {
+        double z = hole.verticalDepth();
+        double limit = hole.limit().atBottom();
+        if (options.definition() == MethodOptions.ToleranceDefinition.ON_BOTTOM) {
+            return limit - mud.hydrostatic(z);
+        }
+        double margin = limit - circulation.overbalance() - mud.hydrostatic(z);
+        if (options.definition() == MethodOptions.ToleranceDefinition.TOP_AT_WEAK_POINT) {
+            return margin;
+        }
+        if (circulation.chokeLineFriction().isEmpty()) {
+            throw new Missing(NO_FRICTION, FRICTION);
+        }
+        double open = limit - chokeFullyOpen(z);
+        return open < 0 ? Math.min(open, margin) : margin;
     }
 
     GasColumn column() {
@@ -68,8 +91,10 @@ final class ToleranceSolver {
 
     LowerEnd mudLine(DrilledHole hole, Kick kick) {
         double pressure = circulatingPressure(kick);
-        if (options.method() == CirculationMethod.WAIT_AND_WEIGHT) {
-            double density = DrilledHole.equivalentDensity(kick.formationPressure(), hole.verticalDepth());
+        // Without pipe no kill mud can be led to bottom.
+        if (options.method() == CirculationMethod.WAIT_AND_WEIGHT && hole.stringVolume() > 0) {
+            double density = DrilledHole.equivalentDensity(
+                    Math.max(kick.formationPressure(), kick.mudPressure()), hole.verticalDepth());
             return MudBelowInflux.withKillMud(
                     hole.grid(), mud, pressure, new MudBelowInflux.KillMud(density, hole.stringVolume()));
         }
@@ -98,9 +123,7 @@ final class ToleranceSolver {
         double z = hole.verticalDepth();
         boolean whole = options.definition() == MethodOptions.ToleranceDefinition.WHOLE_DISPLACEMENT;
         if (whole && circulation.chokeLineFriction().isEmpty()) {
-            return new Tolerance.NotAssessed(
-                    "choke-line friction is neither measured nor computed, so the pressures while circulating are not known",
-                    "slow circulation: choke-line friction");
+            return new Tolerance.NotAssessed(NO_FRICTION, FRICTION);
         }
 
         double most = limit.atBottom();
@@ -141,8 +164,7 @@ final class ToleranceSolver {
 
     private Tolerance finite(Found found, DrilledHole atShutIn, double d, double z, double shutIn) {
         column.start(z, shutIn);
-        double held = atShutIn.grid().mass(column, atShutIn.grid().top(), d);
-        if (found.mass > held) {
+        if (!atShutIn.grid().fits(column, d, found.mass)) {
             return new Tolerance.Unlimited(atShutIn.fillVolume());
         }
         double top = atShutIn.grid().topOfMass(column, d, found.mass);
@@ -153,8 +175,11 @@ final class ToleranceSolver {
                 new Stage(found.moment, found.top, found.bottom, found.bottomHolePressure));
     }
 
-    /** Greatest pressure on bottom where the choke is fully open and mud stands from bottom to choke. */
-    private double chokeFullyOpen(double verticalDepth) {
+    /**
+     * Pressure at a depth where the choke is fully open and mud stands from there to the choke; zero where friction of the
+     * choke line plays no part. With gas between depth and choke the pressure is lower.
+     */
+    double chokeFullyOpen(double verticalDepth) {
         double friction = circulation.chokeLineFriction().orElse(0);
         return friction == 0 ? 0 : mud.pressure(0, Physics.ATMOSPHERE + friction, verticalDepth);
     }
@@ -190,8 +215,7 @@ final class ToleranceSolver {
         LowerEnd line = mudLine(hole, kick);
         Tolerance.Finite least = null;
         for (int s = 0; s < limit.segments(); s++) {
-            boolean sets = s == 0 || limit.own(s) || limit.own(s - 1);
-            if (!sets) {
+            if (!limit.weakPointAtTop(s)) {
                 continue;
             }
             double mass = rising.massAtTop(s, limit.top(s), line);

@@ -273,6 +273,26 @@ public final class AnnulusGrid {
     @Si(value = "m", kind = Kind.DEPTH)
     public double topOfMass(
             GasColumn column, @Si(value = "m", kind = Kind.DEPTH) double bottom, @Si("kg") double mass) {
+        double top = topWithin(column, bottom, mass);
+        if (Double.isNaN(top)) {
+            throw new RangeFault(
+                    "gas in the annulus",
+                    mass,
+                    0,
+                    mass(column, top(), bottom),
+                    Measure.MASS,
+                    "it is larger than the annulus can hold");
+        }
+        return top;
+    }
+
+    /** Whether a gas mass that fills upwards from a depth fits below the top of the grid. */
+    public boolean fits(GasColumn column, @Si(value = "m", kind = Kind.DEPTH) double bottom, @Si("kg") double mass) {
+        return !Double.isNaN(topWithin(column, bottom, mass));
+    }
+
+    /** NaN where the gas does not fit. The column is not looked at above the top of the gas. */
+    private double topWithin(GasColumn column, double bottom, double mass) {
         double left = mass;
         double from = bottom;
         for (int i = pieceAbove(bottom); i >= 0; i--) {
@@ -283,8 +303,7 @@ public final class AnnulusGrid {
             left -= part;
             from = measured[i];
         }
-        throw new RangeFault(
-                "gas in the annulus", mass, 0, mass - left, Measure.MASS, "it is larger than the annulus can hold");
+        return Double.NaN;
     }
 
     /** Newton on the length, which converges in a few steps as density hardly changes over a piece. */

@@ -24,6 +24,7 @@ import staunch.units.Si;
  */
 public final class GasColumn {
     private static final double LONGEST_STEP = 200.0;
+    private static final double SAME_DEPTH = 1e-6;
     private static final double LOG_TOLERANCE = 1e-10;
     private static final int MOST_ITERATIONS = 50;
 
@@ -102,8 +103,20 @@ public final class GasColumn {
 
     private Branch branch(double z) {
         Branch branch = z >= startDepth ? down : up;
-        branch.reach(z, z >= startDepth ? 1 : -1);
+        branch.reach(within(z), z >= startDepth ? 1 : -1);
         return branch;
+    }
+
+    /** A depth at the very end of the temperature profile may lie outside it by rounding. */
+    private double within(double z) {
+        int n = kinkDepth.length;
+        if (n == 1) {
+            return z;
+        }
+        if (z < kinkDepth[0] - SAME_DEPTH || z > kinkDepth[n - 1] + SAME_DEPTH) {
+            throw outside(z);
+        }
+        return Math.min(Math.max(z, kinkDepth[0]), kinkDepth[n - 1]);
     }
 
     private double slope(double z, double y) {
@@ -120,7 +133,7 @@ public final class GasColumn {
         while (i < n - 2 && kinkDepth[i + 1] < z) {
             i++;
         }
-        if (z < kinkDepth[0] - 1e-6 || z > kinkDepth[n - 1] + 1e-6) {
+        if (z < kinkDepth[0] - SAME_DEPTH || z > kinkDepth[n - 1] + SAME_DEPTH) {
             throw outside(z);
         }
         double share = (z - kinkDepth[i]) / (kinkDepth[i + 1] - kinkDepth[i]);
