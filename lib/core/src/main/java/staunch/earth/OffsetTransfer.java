@@ -1,0 +1,271 @@
+package staunch.earth;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import staunch.units.Check;
+import staunch.units.InputFault;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.RangeFault;
+import staunch.units.Si;
+import staunch.units.UnitSystem;
+
+/**
+ * Carries what offset wells measured over to a planned well, at equal depth below mudline or ground.
+ *
+ * <ul>
+ *   <li>Pore pressure as excess over hydrostatic: P = Pₙ + ΔP, ΔP = P′ − Pₙ′ in the offset well.
+ *   <li>Strength as effective-stress ratio: F = P + K (S − P), K = (F′ − P′) / (S′ − P′) in the offset well, with the
+ *       planned well's own overburden S and pore pressure P.
+ * </ul>
+ *
+ * Nothing is carried over as an equivalent density: that changes with the datum and the water depth though the rock does
+ * not. Evidence counts within a vertical window w of the depth asked, with the weight (1 − |Δh| / w) / (1 + (d / d₀)²) for
+ * the difference of depth Δh and the distance d. Leak-off tests, extended ones too, make the estimate; integrity tests are
+ * lower bounds and have no weight. The least and the greatest piece of evidence are kept as spread. The ratio is that of
+ * Matthews and Kelly (1967); window and weight are choices, not laws of nature. Pressures flagged as rejected are left out.
+ *
+ * @param window half height of the vertical window, m, 1 to 2000
+ * @param halfDistance d₀, distance at which a well counts half of one next door, m, 1 to 1000 km
+ * @param ratioConflict difference of stress ratios that is listed as a conflict, 0.01 to 1
+ * @param pressureConflict difference of excess pressures that is listed as a conflict, Pa, 10 kPa to 100 MPa
+ */
+public record OffsetTransfer(
+        @Si(value = "m", kind = Kind.LENGTH) double window,
+        @Si(value = "m", kind = Kind.LENGTH) double halfDistance,
+        @Si("1") double ratioConflict,
+        @Si(value = "Pa", kind = Kind.DIFFERENCE) double pressureConflict) {
+    public OffsetTransfer {
+        Check.within("vertical window of the transfer", window, 1, 2000, Measure.LENGTH);
+        Check.within("distance of half weight", halfDistance, 1, 1e6, Measure.LENGTH);
+        Check.within("difference of stress ratios in conflict", ratioConflict, 0.01, 1, Measure.NUMBER);
+        Check.within("difference of pressures in conflict", pressureConflict, 1e4, 1e8, Measure.PRESSURE_DIFFERENCE);
+    }
+
+    /**
+     * Strength of the planned well.
+     *
+     * @param verticalDepths below its datum, m, within its profiles
+     * @return one outcome for each depth; the order of the offset wells makes no difference
+     * @throws RangeFault where a depth or a test lies outside a profile, or a stress ratio is beyond belief
+     * @throws InputFault where two offset wells have one name
+     */
+    public List<StrengthTransfer> strength(
+            PlannedWell planned,
+            List<OffsetWell> offsets,
+            @Si(value = "m", kind = Kind.DEPTH) double[] verticalDepths) {
+        List<StrengthTransfer.Contribution> all = new ArrayList<>();
+        List<Double> distances = new ArrayList<>();
+        for (OffsetWell well : sorted(offsets)) {
+            well.tests().stream()
+                    .sorted(Comparator.comparingDouble(StrengthTest::verticalDepth)
+                            .thenComparing(StrengthTest::name)
+                            .thenComparingDouble(StrengthTest::pressure))
+                    .forEach(test -> {
+                        double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
+                        double below = well.belowGround(test.verticalDepth());
+                        all.add(new StrengthTransfer.Contribution(well.name(), test, below, ratio, 0));
+                        distances.add(well.distance());
+                    });
+        }
+        List<StrengthTransfer> result = new ArrayList<>();
+        for (double z : verticalDepths) {
+            double below = z - planned.normal().datum().groundOrSeabedDepth();
+            List<StrengthTransfer.Contribution> leakOffs = new ArrayList<>();
+            List<StrengthTransfer.Contribution> bounds = new ArrayList<>();
+            double total = 0;
+            for (int i = 0; i < all.size(); i++) {
+                StrengthTransfer.Contribution c = all.get(i);
+                double weight = weight(below - c.belowMudline(), distances.get(i));
+                if (weight > 0 && c.test().standing() == Standing.INTEGRITY_TEST) {
+                    bounds.add(c);
+                } else if (weight > 0) {
+                    leakOffs.add(weighted(c, weight));
+                    total += weight;
+                }
+            }
+            result.add(strengthAt(z, planned.stressAt(z), leakOffs, total, bounds));
+        }
+        return List.copyOf(result);
+    }
+
+    private static StrengthTransfer.Contribution weighted(StrengthTransfer.Contribution c, double weight) {
+        return new StrengthTransfer.Contribution(c.well(), c.test(), c.belowMudline(), c.stressRatio(), weight);
+    }
+
+    private StrengthTransfer strengthAt(
+            double z,
+            StressState stress,
+            List<StrengthTransfer.Contribution> leakOffs,
+            double total,
+            List<StrengthTransfer.Contribution> bounds) {
+        if (leakOffs.isEmpty() && bounds.isEmpty()) {
+            return new StrengthTransfer.NoEvidence(z);
+        }
+        if (leakOffs.isEmpty()) {
+            double least = bounds.stream()
+                    .mapToDouble(StrengthTransfer.Contribution::stressRatio)
+                    .min()
+                    .orElseThrow();
+            double most = bounds.stream()
+                    .mapToDouble(StrengthTransfer.Contribution::stressRatio)
+                    .max()
+                    .orElseThrow();
+            return new StrengthTransfer.BoundOnly(z, stress.strengthAt(least), stress.strengthAt(most), bounds);
+        }
+        double mean = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        List<StrengthTransfer.Contribution> shares = new ArrayList<>();
+        for (StrengthTransfer.Contribution c : leakOffs) {
+            StrengthTransfer.Contribution share = weighted(c, c.weight() / total);
+            shares.add(share);
+            mean += share.weight() * share.stressRatio();
+            least = Math.min(least, share.stressRatio());
+            most = Math.max(most, share.stressRatio());
+        }
+        // Rounding of the shares must not push the mean of equal values out of their range.
+        mean = Math.max(least, Math.min(most, mean));
+        PressureEstimate strength =
+                new PressureEstimate(stress.strengthAt(least), stress.strengthAt(mean), stress.strengthAt(most));
+        return new StrengthTransfer.Estimated(z, strength, shares, bounds, conflicts(shares, bounds));
+    }
+
+    private List<EvidenceConflict> conflicts(
+            List<StrengthTransfer.Contribution> leakOffs, List<StrengthTransfer.Contribution> bounds) {
+        List<EvidenceConflict> found = new ArrayList<>();
+        for (int i = 0; i < leakOffs.size(); i++) {
+            StrengthTransfer.Contribution one = leakOffs.get(i);
+            for (StrengthTransfer.Contribution other : leakOffs.subList(i + 1, leakOffs.size())) {
+                double difference = Math.abs(one.stressRatio() - other.stressRatio());
+                if (difference > ratioConflict) {
+                    found.add(new EvidenceConflict(
+                            one.label(),
+                            other.label(),
+                            "leak-off at stress ratios that differ by "
+                                    + UnitSystem.SI.number(difference, Measure.NUMBER)));
+                }
+            }
+            for (StrengthTransfer.Contribution bound : bounds) {
+                double above = bound.stressRatio() - one.stressRatio();
+                if (above > ratioConflict) {
+                    found.add(new EvidenceConflict(
+                            one.label(),
+                            bound.label(),
+                            "an integrity test held at a stress ratio " + UnitSystem.SI.number(above, Measure.NUMBER)
+                                    + " above the leak-off"));
+                }
+            }
+        }
+        return found;
+    }
+
+    /**
+     * Pore pressure of the planned well. Its own pore-pressure profile is not used.
+     *
+     * @param verticalDepths below its datum, m, below its free water level
+     * @return one outcome for each depth; the order of the offset wells makes no difference
+     * @throws RangeFault where a depth lies above the free water level, or the result below vacuum
+     * @throws InputFault where two offset wells have one name
+     */
+    public List<PressureTransfer> porePressure(
+            NormalPressure planned,
+            List<OffsetWell> offsets,
+            @Si(value = "m", kind = Kind.DEPTH) double[] verticalDepths) {
+        List<PressureTransfer.Contribution> all = new ArrayList<>();
+        List<Double> distances = new ArrayList<>();
+        for (OffsetWell well : sorted(offsets)) {
+            well.points().stream()
+                    .filter(p -> p.quality() != Quality.REJECTED)
+                    .sorted(Comparator.comparingDouble(PressurePoint::verticalDepth)
+                            .thenComparing(PressurePoint::name)
+                            .thenComparingDouble(PressurePoint::pressure))
+                    .forEach(p -> {
+                        double excess = p.pressure() - well.normal().at(p.verticalDepth());
+                        double below = well.belowGround(p.verticalDepth());
+                        all.add(new PressureTransfer.Contribution(well.name(), p, below, excess, 0));
+                        distances.add(well.distance());
+                    });
+        }
+        List<PressureTransfer> result = new ArrayList<>();
+        for (double z : verticalDepths) {
+            double below = z - planned.datum().groundOrSeabedDepth();
+            List<PressureTransfer.Contribution> near = new ArrayList<>();
+            double total = 0;
+            for (int i = 0; i < all.size(); i++) {
+                double weight = weight(below - all.get(i).belowMudline(), distances.get(i));
+                if (weight > 0) {
+                    near.add(weighted(all.get(i), weight));
+                    total += weight;
+                }
+            }
+            result.add(near.isEmpty() ? new PressureTransfer.NoEvidence(z) : pressureAt(z, planned.at(z), near, total));
+        }
+        return List.copyOf(result);
+    }
+
+    private static PressureTransfer.Contribution weighted(PressureTransfer.Contribution c, double weight) {
+        return new PressureTransfer.Contribution(c.well(), c.point(), c.belowMudline(), c.excess(), weight);
+    }
+
+    private PressureTransfer pressureAt(
+            double z, double hydrostatic, List<PressureTransfer.Contribution> near, double total) {
+        double mean = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        List<PressureTransfer.Contribution> shares = new ArrayList<>();
+        List<EvidenceConflict> conflicts = new ArrayList<>();
+        for (PressureTransfer.Contribution c : near) {
+            PressureTransfer.Contribution share = weighted(c, c.weight() / total);
+            for (PressureTransfer.Contribution other : shares) {
+                double difference = Math.abs(share.excess() - other.excess());
+                if (difference > pressureConflict) {
+                    conflicts.add(new EvidenceConflict(
+                            other.label(),
+                            share.label(),
+                            "excess pressures that differ by "
+                                    + UnitSystem.SI.precise(difference, Measure.PRESSURE_DIFFERENCE)));
+                }
+            }
+            shares.add(share);
+            mean += share.weight() * share.excess();
+            least = Math.min(least, share.excess());
+            most = Math.max(most, share.excess());
+        }
+        mean = Math.max(least, Math.min(most, mean));
+        PressureEstimate pressure = new PressureEstimate(hydrostatic + least, hydrostatic + mean, hydrostatic + most);
+        return new PressureTransfer.Estimated(z, pressure, shares, conflicts);
+    }
+
+    private double weight(double depthDifference, double distance) {
+        double vertical = 1 - Math.abs(depthDifference) / window;
+        double share = distance / halfDistance;
+        return vertical <= 0 ? 0 : vertical / (1 + share * share);
+    }
+
+    private static List<OffsetWell> sorted(List<OffsetWell> offsets) {
+        List<OffsetWell> sorted =
+                offsets.stream().sorted(Comparator.comparing(OffsetWell::name)).toList();
+        for (int i = 1; i < sorted.size(); i++) {
+            if (sorted.get(i).name().equals(sorted.get(i - 1).name())) {
+                throw new InputFault(
+                        "offset well " + sorted.get(i).name(), "is given twice", "join what was measured in it");
+            }
+        }
+        return sorted;
+    }
+
+    static Range range(double[] z, List<PressureEstimate> estimates) {
+        return new Range(
+                PressureProfile.of(
+                        z,
+                        estimates.stream().mapToDouble(PressureEstimate::likely).toArray()),
+                Optional.of(PressureProfile.of(
+                        z, estimates.stream().mapToDouble(PressureEstimate::low).toArray())),
+                Optional.of(PressureProfile.of(
+                        z,
+                        estimates.stream().mapToDouble(PressureEstimate::high).toArray())));
+    }
+}
