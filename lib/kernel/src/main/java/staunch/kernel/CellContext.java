@@ -37,6 +37,7 @@ final class CellContext {
     private StreamName pendingName = StreamName.STDOUT;
     private long lastFlush = System.nanoTime();
     private volatile boolean interrupted;
+    private volatile boolean starved;
 
     CellContext(OutputSink sink, OutputPump pump, DisplayRegistry displays) {
         this.sink = sink;
@@ -84,8 +85,18 @@ final class CellContext {
         anyInterrupted = true;
     }
 
+    /** Interrupts for want of memory. */
+    void starve() {
+        starved = true;
+        interrupt();
+    }
+
     boolean isInterrupted() {
         return interrupted;
+    }
+
+    boolean isStarved() {
+        return starved;
     }
 
     void throwIfInterrupted() {

@@ -36,11 +36,13 @@ final class CodeAssistant {
     private Completion complete(String before, int from, int cursor) {
         int[] anchor = {cursor - from};
         String part = before.substring(from);
-        Stream<String> known = analysis.completionSuggestions(part, part.length(), anchor).stream()
-                .sorted(Comparator.comparing(suggestion -> !suggestion.matchesType()))
-                .map(Suggestion::continuation);
         int word = startOfWord(before);
         boolean qualified = before.substring(0, word).stripTrailing().endsWith(".");
+        Stream<String> known = analysis.completionSuggestions(part, part.length(), anchor).stream()
+                // Before anything is typed, every class of the JDK would be a suggestion.
+                .filter(suggestion -> qualified || word < cursor || suggestion.matchesType())
+                .sorted(Comparator.comparing(suggestion -> !suggestion.matchesType()))
+                .map(Suggestion::continuation);
         // JShell knows only what has been run, not what the same cell declares further up.
         Stream<String> above = qualified || word == cursor
                 ? Stream.empty()

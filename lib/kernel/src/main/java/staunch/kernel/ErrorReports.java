@@ -62,7 +62,7 @@ final class ErrorReports {
         Optional<String> place = translated == null ? Optional.empty() : place(translated);
         place.ifPresent(lines::add);
         if (sentence.isEmpty() && !(fault instanceof NotebookFault)) {
-            if (!(fault instanceof StackOverflowError)) {
+            if (!(fault instanceof VirtualMachineError)) {
                 frames(translated == null ? fault : translated, lines);
             }
             causes(fault, lines);

@@ -3,7 +3,9 @@ package staunch.kernel;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.security.GeneralSecurityException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,6 +45,8 @@ final class KernelServer {
     private final List<Thread> threads;
     private final CountDownLatch shutdown = new CountDownLatch(1);
     private volatile boolean closing;
+    // Used by the shell's thread alone, like the count.
+    private final Deque<Message<JsonObject>> queued = new ArrayDeque<>();
     private int executionCount;
 
     KernelServer(KernelConnectionProperties connection, SessionOptions options, KernelIdentity identity) {
@@ -161,13 +165,16 @@ final class KernelServer {
         } finally {
             publisher.status(request, "idle");
         }
+        while (socket == shell && !queued.isEmpty()) {
+            abort(queued.remove());
+        }
     }
 
     private void dispatch(WireSocket socket, Message<JsonObject> request) {
         JsonObject content = request.getContent();
         switch (request.getHeader().getType().getName()) {
             case "kernel_info_request" -> reply(socket, request, MessageType.KERNEL_INFO_REPLY, kernelInfo());
-            case "execute_request" -> execute(socket, request);
+            case "execute_request" -> execute(request);
             case "complete_request" -> reply(socket, request, MessageType.COMPLETE_REPLY, complete(content));
             case "inspect_request" -> reply(socket, request, MessageType.INSPECT_REPLY, inspect(content));
             case "is_complete_request" -> reply(socket, request, MessageType.IS_COMPLETE_REPLY, isComplete(content));
@@ -252,7 +259,7 @@ final class KernelServer {
         return info;
     }
 
-    private void execute(WireSocket socket, Message<JsonObject> request) {
+    private void execute(Message<JsonObject> request) {
         JsonObject content = request.getContent();
         String code = Json.string(content, "code", "");
         boolean silent = Json.flag(content, "silent", false);
@@ -279,7 +286,7 @@ final class KernelServer {
             answer.addProperty("status", "ok");
             answer.add("user_expressions", userExpressions(content));
             answer.add("payload", Json.array(List.of()));
-            reply(socket, request, MessageType.EXECUTE_REPLY, answer);
+            reply(shell, request, MessageType.EXECUTE_REPLY, answer);
             return;
         }
         JsonObject error = Json.error(outcome.error().orElseThrow());
@@ -289,9 +296,10 @@ final class KernelServer {
         answer.addProperty("status", "error");
         error.entrySet().forEach(field -> answer.add(field.getKey(), field.getValue()));
         answer.add("user_expressions", new JsonObject());
-        List<Message<JsonObject>> queued = Json.flag(content, "stop_on_error", true) ? queued(socket) : List.of();
-        reply(socket, request, MessageType.EXECUTE_REPLY, answer);
-        queued.forEach(waiting -> abort(socket, waiting));
+        if (Json.flag(content, "stop_on_error", true)) {
+            collectQueued();
+        }
+        reply(shell, request, MessageType.EXECUTE_REPLY, answer);
     }
 
     private CellOutcome run(String name, String code, OutputSink sink) {
@@ -310,25 +318,23 @@ final class KernelServer {
     }
 
     /** What the front end has sent already, before it could know of the error. */
-    private static List<Message<JsonObject>> queued(WireSocket socket) {
-        List<Message<JsonObject>> waiting = new ArrayList<>();
+    private void collectQueued() {
         long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(ABORT_WINDOW_MILLIS);
         long left = ABORT_WINDOW_MILLIS;
-        while (left >= 0 && socket.awaitInput(left)) {
-            socket.readRequest().ifPresent(waiting::add);
+        while (left >= 0 && shell.awaitInput(left)) {
+            shell.readRequest().ifPresent(queued::add);
             left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
         }
-        return waiting;
     }
 
-    private void abort(WireSocket socket, Message<JsonObject> request) {
+    private void abort(Message<JsonObject> request) {
         if (!request.getHeader().getType().getName().equals("execute_request")) {
-            answer(socket, request);
+            answer(shell, request);
             return;
         }
         publisher.status(request, "busy");
         reply(
-                socket,
+                shell,
                 request,
                 MessageType.EXECUTE_REPLY,
                 Json.object("status", "aborted", "execution_count", executionCount));

@@ -41,6 +41,7 @@ public final class NotebookSession implements AutoCloseable {
 
     private final SessionOptions options;
     private final OutputPump pump = new OutputPump();
+    private final MemoryWatch memory = new MemoryWatch(this::starve);
     private final CellStreams originalStreams;
     private final SnippetLoader loader;
     private final CellThread thread;
@@ -53,8 +54,9 @@ public final class NotebookSession implements AutoCloseable {
     private final Map<String, Field> variables = new HashMap<>();
     private final Object activeLock = new Object();
     private CellContext active;
+    private boolean armed;
     // Let go when a cell has filled the heap, so that there is room to say so and to mend it.
-    private byte[] reserve;
+    private volatile byte[] reserve;
 
     public NotebookSession(SessionOptions options) {
         this.options = options;
@@ -98,13 +100,15 @@ public final class NotebookSession implements AutoCloseable {
         CellContext cell = new CellContext(sink, pump, options.displays());
         synchronized (activeLock) {
             active = cell;
+            // Where an earlier cell has filled the heap, the next one must be let run: it may be the one to empty it.
+            armed = !memory.isFull();
         }
         cell.begin();
         Cell run = new Cell(name, code, cell);
         try {
             return run.outcome();
         } catch (CellInterrupted e) {
-            return CellOutcome.failed(errors.interrupted(null));
+            return CellOutcome.failed(run.stopped(null));
         } catch (OutOfMemoryError e) {
             reserve = null;
             return CellOutcome.failed(errors.runtime(e, null));
@@ -124,6 +128,16 @@ public final class NotebookSession implements AutoCloseable {
     public void interrupt() {
         synchronized (activeLock) {
             if (active != null) {
+                thread.interrupt(active);
+            }
+        }
+    }
+
+    private void starve() {
+        synchronized (activeLock) {
+            if (active != null && armed && !active.isStarved()) {
+                reserve = null;
+                active.starve();
                 thread.interrupt(active);
             }
         }
@@ -153,11 +167,15 @@ public final class NotebookSession implements AutoCloseable {
         thread.close();
         shell.close();
         pump.close();
+        memory.close();
         originalStreams.restore();
     }
 
     private void reserve() {
-        if (reserve == null) {
+        if (memory.isFull()) {
+            System.gc();
+        }
+        if (reserve == null && !memory.isFull()) {
             long share = Runtime.getRuntime().maxMemory() / 16;
             try {
                 reserve = new byte[(int) Math.max(LEAST_RESERVE, Math.min(MOST_RESERVE, share))];
@@ -270,13 +288,20 @@ public final class NotebookSession implements AutoCloseable {
             if (fault.isEmpty()) {
                 return Optional.empty();
             }
-            if (context.isInterrupted() && !(fault.get() instanceof NotebookFault)) {
-                return Optional.of(errors.interrupted(translated));
+            boolean ownFault = fault.get() instanceof NotebookFault || fault.get() instanceof OutOfMemoryError;
+            if (context.isInterrupted() && !ownFault) {
+                return Optional.of(stopped(translated));
             }
             if (fault.get() instanceof OutOfMemoryError) {
                 reserve = null;
             }
             return Optional.of(errors.runtime(fault.get(), translated));
+        }
+
+        private CellError stopped(JShellException translated) {
+            return context.isStarved()
+                    ? errors.runtime(new OutOfMemoryError(), translated)
+                    : errors.interrupted(translated);
         }
 
         private void digestConsequence(SnippetEvent event) {
