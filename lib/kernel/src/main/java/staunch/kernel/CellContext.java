@@ -5,6 +5,7 @@ import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
@@ -31,7 +32,7 @@ final class CellContext {
 
     private final OutputSink sink;
     private final OutputPump pump;
-    private final DisplayRegistry displays;
+    private final SessionOptions options;
     private final Map<StreamName, Bytes> bytes = new EnumMap<>(StreamName.class);
     private final StringBuilder pending = new StringBuilder();
     private StreamName pendingName = StreamName.STDOUT;
@@ -39,10 +40,10 @@ final class CellContext {
     private volatile boolean interrupted;
     private volatile boolean starved;
 
-    CellContext(OutputSink sink, OutputPump pump, DisplayRegistry displays) {
+    CellContext(OutputSink sink, OutputPump pump, SessionOptions options) {
         this.sink = sink;
         this.pump = pump;
-        this.displays = displays;
+        this.options = options;
         for (StreamName name : StreamName.values()) {
             bytes.put(name, new Bytes());
         }
@@ -149,7 +150,11 @@ final class CellContext {
     }
 
     DisplayRegistry displays() {
-        return displays;
+        return options.displays();
+    }
+
+    Path folder() {
+        return options.folder();
     }
 
     synchronized void display(MimeBundle bundle, Optional<String> displayId) {

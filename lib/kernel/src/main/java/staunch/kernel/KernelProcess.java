@@ -42,6 +42,16 @@ public final class KernelProcess {
         System.exit(0);
     }
 
+    /**
+     * Starts a kernel, has it run one cell over its sockets, and ends it: what a JVM has to do once for the archive of its
+     * loaded classes to be complete.
+     *
+     * @throws IOException if no free ports are found
+     */
+    public static void warmUp(SessionOptions options, KernelIdentity identity) throws IOException {
+        KernelWarmUp.run(options, identity);
+    }
+
     private static void sayGoodbye(KernelServer server) {
         try {
             server.abandon("the code of this cell ended the JVM: the kernel stops, and its variables are lost");

@@ -1,5 +1,6 @@
 package staunch.kernel;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -33,6 +34,11 @@ public final class Notebook {
      */
     public static Progress progress(String title, long steps) {
         return new Progress(cell(), title, steps);
+    }
+
+    /** The folder the notebook lies in, for files that belong to it. */
+    public static Path notebookFolder() {
+        return cell().folder();
     }
 
     /** Asks the user for a line of text. */

@@ -97,7 +97,7 @@ public final class NotebookSession implements AutoCloseable {
      * @param name how errors call the cell, for example {@code cell [3]}
      */
     public synchronized CellOutcome run(String name, String code, OutputSink sink) {
-        CellContext cell = new CellContext(sink, pump, options.displays());
+        CellContext cell = new CellContext(sink, pump, options);
         synchronized (activeLock) {
             active = cell;
             // Where an earlier cell has filled the heap, the next one must be let run: it may be the one to empty it.

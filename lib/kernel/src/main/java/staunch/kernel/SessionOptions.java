@@ -14,6 +14,7 @@ import java.util.stream.Stream;
  * @param errors how faults read
  * @param sources source folders and archives holding {@code .java} files, from which Javadoc is shown
  * @param classPath what cells are compiled and run against
+ * @param folder where the notebook lies, if that is not the folder this JVM was started in
  */
 public record SessionOptions(
         List<String> imports,
@@ -21,12 +22,14 @@ public record SessionOptions(
         DisplayRegistry displays,
         ErrorDescriber errors,
         List<Path> sources,
-        List<Path> classPath) {
+        List<Path> classPath,
+        Path folder) {
     public SessionOptions {
         imports = List.copyOf(imports);
         startup = List.copyOf(startup);
         sources = List.copyOf(sources);
         classPath = List.copyOf(classPath);
+        folder = folder.toAbsolutePath().normalize();
     }
 
     /** The usual JDK packages, the display functions, and this JVM's own class path. */
@@ -45,33 +48,38 @@ public record SessionOptions(
                 DisplayRegistry.standard(),
                 ErrorDescriber.none(),
                 List.of(),
-                ownClassPath());
+                ownClassPath(),
+                Path.of(""));
     }
 
     public SessionOptions withImports(List<String> more) {
         List<String> all =
                 Stream.concat(imports.stream(), more.stream()).distinct().toList();
-        return new SessionOptions(all, startup, displays, errors, sources, classPath);
+        return new SessionOptions(all, startup, displays, errors, sources, classPath, folder);
     }
 
     public SessionOptions withStartup(List<String> declarations) {
-        return new SessionOptions(imports, declarations, displays, errors, sources, classPath);
+        return new SessionOptions(imports, declarations, displays, errors, sources, classPath, folder);
     }
 
     public SessionOptions withDisplays(DisplayRegistry registry) {
-        return new SessionOptions(imports, startup, registry, errors, sources, classPath);
+        return new SessionOptions(imports, startup, registry, errors, sources, classPath, folder);
     }
 
     public SessionOptions withErrors(ErrorDescriber describer) {
-        return new SessionOptions(imports, startup, displays, describer, sources, classPath);
+        return new SessionOptions(imports, startup, displays, describer, sources, classPath, folder);
     }
 
     public SessionOptions withSources(List<Path> roots) {
-        return new SessionOptions(imports, startup, displays, errors, roots, classPath);
+        return new SessionOptions(imports, startup, displays, errors, roots, classPath, folder);
     }
 
     public SessionOptions withClassPath(List<Path> entries) {
-        return new SessionOptions(imports, startup, displays, errors, sources, entries);
+        return new SessionOptions(imports, startup, displays, errors, sources, entries, folder);
+    }
+
+    public SessionOptions withFolder(Path notebookFolder) {
+        return new SessionOptions(imports, startup, displays, errors, sources, classPath, notebookFolder);
     }
 
     private static List<Path> ownClassPath() {
