@@ -10,7 +10,7 @@ from jupyter_client.kernelspec import KernelSpec
 from jupyter_client.manager import KernelManager
 
 ARGV = json.loads(os.environ["KERNEL_ARGV"])
-TIMEOUT = 20
+TIMEOUT = 60
 
 
 class Manager(KernelManager):

@@ -137,6 +137,7 @@ final class CodeAssistant {
             plain.add(more);
             html.add("<p>" + more + "</p>");
         }
-        return MimeBundle.html(String.join("<hr>", html), plain.stream().collect(Collectors.joining("\n\n")));
+        return MimeBundle.html(
+                HtmlFragment.clean(String.join("<hr>", html)), plain.stream().collect(Collectors.joining("\n\n")));
     }
 }

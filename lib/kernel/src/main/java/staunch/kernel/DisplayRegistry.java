@@ -47,25 +47,26 @@ public final class DisplayRegistry {
                 .orElseGet(() -> MimeBundle.text(plain(value)));
     }
 
-    /** The class itself first, then its superclasses, each with its interfaces from the most specific on. */
+    /** The class and its superclasses first, then their interfaces, the most specific ones before the others. */
     private Optional<Function<Object, MimeBundle>> nearest(Class<?> type) {
+        List<Class<?>> generation = new ArrayList<>();
         for (Class<?> level = type; level != null && level != Object.class; level = level.getSuperclass()) {
             Function<Object, MimeBundle> own = renderers.get(level);
             if (own != null) {
                 return Optional.of(own);
             }
-            List<Class<?>> generation = new ArrayList<>(List.of(level.getInterfaces()));
-            while (!generation.isEmpty()) {
-                List<Class<?>> next = new ArrayList<>();
-                for (Class<?> face : generation) {
-                    Function<Object, MimeBundle> renderer = renderers.get(face);
-                    if (renderer != null) {
-                        return Optional.of(renderer);
-                    }
-                    next.addAll(List.of(face.getInterfaces()));
+            generation.addAll(List.of(level.getInterfaces()));
+        }
+        while (!generation.isEmpty()) {
+            List<Class<?>> next = new ArrayList<>();
+            for (Class<?> face : generation) {
+                Function<Object, MimeBundle> renderer = renderers.get(face);
+                if (renderer != null) {
+                    return Optional.of(renderer);
                 }
-                generation = next;
+                next.addAll(List.of(face.getInterfaces()));
             }
+            generation = next;
         }
         return Optional.ofNullable(renderers.get(Object.class));
     }

@@ -22,7 +22,7 @@ final class Markdown {
                     + "|\\\\\\[(?<bracket>(?s:.+?))\\\\\\]"
                     + "|(?<environment>\\\\begin\\{(?<name>align|equation|gather|eqnarray)(?<star>\\*?)\\}(?s:.+?)\\\\end\\{\\k<name>\\k<star>\\})"
                     + "|\\\\\\((?<paren>(?s:.+?))\\\\\\)"
-                    + "|\\$(?<inline>[^\\s$](?:[^$\\n]|\\n(?!\\n))*?(?<![\\s\\\\])|[^\\s$])\\$(?!\\d)");
+                    + "|\\$(?<inline>[^\\s$`](?:[^$`\\n]|\\n(?!\\n))*?(?<![\\s\\\\])|[^\\s$`])\\$(?!\\d)");
 
     private final TexMath math = new TexMath();
     private final Consumer<String> log;
