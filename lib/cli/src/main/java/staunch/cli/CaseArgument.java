@@ -1,0 +1,61 @@
+package staunch.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Parameters;
+import staunch.design.Study;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.ingest.CaseFaults;
+import staunch.ingest.CaseReader;
+import staunch.units.Fault;
+import staunch.units.UnitSystem;
+
+/** The case that a command works on. */
+final class CaseArgument {
+    @Parameters(paramLabel = "CASE", description = "Directory of the case, or its case.yaml.")
+    private Path path;
+
+    /** Name of the case: that of its directory. */
+    String name() {
+        Path full = path.toAbsolutePath().normalize();
+        Path directory = Files.isRegularFile(full) ? full.getParent() : full;
+        return directory.getFileName() == null
+                ? "case"
+                : directory.getFileName().toString();
+    }
+
+    /** Reads the case; every fault in it is told at once. */
+    WellCase read() {
+        try {
+            return CaseReader.read(path);
+        } catch (CaseFaults e) {
+            String faults = e.faults().stream().map(f -> "  " + f.text()).collect(Collectors.joining("\n"));
+            int count = e.faults().size();
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS,
+                    path + " has " + (count == 1 ? "a fault" : count + " faults") + ", nothing was computed:\n"
+                            + faults);
+        }
+    }
+
+    /** Evaluates a design, with a progress bar where a person waits for it. */
+    WellEnvelope evaluate(Study study, UnitSystem units, Terminal terminal) {
+        try (ProgressLine progress = new ProgressLine("design " + study.design(), terminal)) {
+            return study.evaluate(progress);
+        } catch (Fault fault) {
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
+        }
+    }
+
+    /** The study of a design of the case. */
+    Study study(WellCase wellCase, String design) {
+        try {
+            return Study.of(wellCase).withDesign(design);
+        } catch (Fault fault) {
+            throw new CommandFailure(ExitCode.USAGE, "staunch: --design: " + fault.getMessage());
+        }
+    }
+}

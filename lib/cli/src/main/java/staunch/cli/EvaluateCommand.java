@@ -1,0 +1,71 @@
+package staunch.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import staunch.design.CasingDesign;
+import staunch.design.Study;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.report.WholeFile;
+
+/** {@code staunch evaluate}: every result as JSON. */
+@Command(
+        name = "evaluate",
+        description = "Compute every section of every casing design and write all results as JSON, in SI.",
+        mixinStandardHelpOptions = true)
+final class EvaluateCommand implements Callable<Integer> {
+    private static final String STANDARD_OUTPUT = "-";
+
+    @ParentCommand
+    private Main main;
+
+    @Mixin
+    private CaseArgument argument;
+
+    @Mixin
+    private VerdictOption verdict;
+
+    @Option(
+            names = "--design",
+            paramLabel = "NAME",
+            description = "Casing design to evaluate; may be repeated. Default: all of the case.")
+    private List<String> designs = List.of();
+
+    @Option(
+            names = "--json",
+            paramLabel = "FILE",
+            required = true,
+            description = "File to write, replaced as a whole; - writes to standard output.")
+    private String file;
+
+    @Override
+    public Integer call() throws IOException {
+        WellCase wellCase = argument.read();
+        List<String> names = designs.isEmpty()
+                ? wellCase.designs().stream().map(CasingDesign::name).toList()
+                : designs;
+        List<Study> studies =
+                names.stream().map(name -> argument.study(wellCase, name)).toList();
+        List<WellEnvelope> envelopes = new ArrayList<>();
+        for (Study study : studies) {
+            envelopes.add(argument.evaluate(study, wellCase.units(), main.terminal()));
+        }
+        ByteArrayOutputStream json = new ByteArrayOutputStream();
+        MachineResults.of(wellCase, envelopes).write(json);
+        if (file.equals(STANDARD_OUTPUT)) {
+            json.writeTo(main.terminal().bytes());
+            main.terminal().bytes().flush();
+        } else {
+            WholeFile.write(Path.of(file), json::writeTo);
+        }
+        return verdict.exitCode(envelopes);
+    }
+}

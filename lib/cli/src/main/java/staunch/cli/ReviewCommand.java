@@ -1,0 +1,98 @@
+package staunch.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import staunch.design.CaseHeader;
+import staunch.design.Study;
+import staunch.design.WellCase;
+import staunch.envelope.WellEnvelope;
+import staunch.report.ReviewPage;
+import staunch.units.UnitSystem;
+
+/** {@code staunch review}: the section summary on the terminal and the review pack as a page. */
+@Command(
+        name = "review",
+        description = {
+            "Compute every section of a casing design, print the section summary, and write the review as one page that"
+                    + " opens anywhere."
+        },
+        mixinStandardHelpOptions = true)
+final class ReviewCommand implements Callable<Integer> {
+    @ParentCommand
+    private Main main;
+
+    @Mixin
+    private CaseArgument argument;
+
+    @Mixin
+    private VerdictOption verdict;
+
+    @Option(
+            names = "--design",
+            paramLabel = "NAME",
+            description = "Casing design to review. Default: the case's first.")
+    private String design;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder to write into. Default: target/review/ and the name of the case.")
+    private Path out;
+
+    @Option(
+            names = "--units",
+            paramLabel = "NAME",
+            description = "Units to show: field, metric, mixed or si. Default: those of the case.")
+    private String units;
+
+    @Override
+    public Integer call() throws IOException {
+        WellCase wellCase = argument.read();
+        UnitSystem shown = units(wellCase);
+        Study study = argument.study(
+                wellCase, design == null ? wellCase.designs().get(0).name() : design);
+        WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
+        Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
+        Path page = ReviewPage.write(wellCase, envelope, shown, directory);
+        print(wellCase, envelope, shown);
+        main.terminal().out().println("Page: " + page);
+        return verdict.exitCode(List.of(envelope));
+    }
+
+    private UnitSystem units(WellCase wellCase) {
+        if (units == null || units.equals(wellCase.units().name())) {
+            return wellCase.units();
+        }
+        return UnitSystem.named(units)
+                .orElseThrow(() -> new CommandFailure(
+                        ExitCode.USAGE,
+                        "staunch: --units: there is no unit system \"" + units + "\"; use one of "
+                                + String.join(", ", UnitSystem.names())));
+    }
+
+    private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {
+        CaseHeader header = wellCase.header();
+        Terminal terminal = main.terminal();
+        terminal.out().println(terminal.styled("@|bold " + header.well() + "|@") + ": " + header.title());
+        List<String> facts = new ArrayList<>();
+        facts.add("casing design \"" + envelope.design() + "\"");
+        add(facts, "revision ", header.revision());
+        add(facts, "", header.date());
+        add(facts, "", header.notice());
+        terminal.out().println(String.join(", ", facts));
+        terminal.out().println();
+        terminal.out().println(SectionSummary.text(envelope, shown, terminal));
+    }
+
+    private static void add(List<String> facts, String before, Optional<String> fact) {
+        fact.ifPresent(text -> facts.add(before + text));
+    }
+}
