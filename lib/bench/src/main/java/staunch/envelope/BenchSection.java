@@ -1,0 +1,176 @@
+package staunch.envelope;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.earth.EarthModel;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
+import staunch.earth.TemperatureProfile;
+import staunch.fluid.GasComposition;
+import staunch.fluid.Mud;
+import staunch.limit.PressureEquipment;
+import staunch.units.Physics;
+import staunch.units.Source;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
+import staunch.well.Datum;
+import staunch.well.DrillString;
+import staunch.well.HoleInterval;
+import staunch.well.StringComponent;
+import staunch.well.WellPath;
+
+/** An invented section for timing: vertical, 8 1/2 in below 9 5/8 in casing, drill pipe with collars, 200 depths. */
+final class BenchSection {
+    static final double SHOE = 3000;
+    static final double BOTTOM = 4500;
+    static final double MUD = 1560;
+    static final double INTENSITY = 60;
+    static final double STRENGTH = 1860;
+    static final double HOLE = 0.2159;
+    static final double PIPE = 0.127;
+    static final double GAS_GRAVITY = 0.65;
+
+    private static final StringComponent DRILL_PIPE = new StringComponent("drill pipe", 10, PIPE, 0.1086);
+    private static final StringComponent COLLARS = new StringComponent("collars", 200, 0.1651, 0.0714);
+
+    private BenchSection() {}
+
+    /** The section as it is timed. */
+    static SectionInput input() {
+        TemperatureProfile geothermal =
+                TemperatureProfile.geothermal(new TemperatureProfile.Point(0, 288.15), 0.03, BOTTOM);
+        return input(MethodOptions.DEFAULT, geothermal, new DrillString(List.of(COLLARS, DRILL_PIPE)));
+    }
+
+    /** The same with an ideal gas at one temperature in a uniform annulus, for which there is a closed form. */
+    static SectionInput closedForm(double temperature) {
+        return input(
+                with(MethodOptions.DEFAULT.definition(), MethodOptions.GasModel.IDEAL),
+                TemperatureProfile.isothermal(temperature),
+                new DrillString(List.of(DRILL_PIPE)));
+    }
+
+    static SectionInput withDefinition(MethodOptions.ToleranceDefinition definition) {
+        SectionInput input = input();
+        return new SectionInput(
+                input.datum(),
+                input.path(),
+                input.earth(),
+                input.casing(),
+                input.equipment(),
+                input.plan(),
+                with(definition, MethodOptions.DEFAULT.gasModel()));
+    }
+
+    private static MethodOptions with(MethodOptions.ToleranceDefinition definition, MethodOptions.GasModel gas) {
+        MethodOptions d = MethodOptions.DEFAULT;
+        return new MethodOptions(
+                definition,
+                d.drilledPressure(),
+                d.weakPoint(),
+                d.estimates(),
+                gas,
+                d.method(),
+                d.mudDensity(),
+                d.seawaterCredit(),
+                d.depthStep(),
+                d.depthCount());
+    }
+
+    private static SectionInput input(MethodOptions options, TemperatureProfile temperature, DrillString string) {
+        Criteria criteria = new Criteria(
+                "invented rules",
+                "benchmarks",
+                new Source("invented", ""),
+                OptionalDouble.of(4),
+                OptionalDouble.of(4),
+                OptionalDouble.of(INTENSITY),
+                OptionalDouble.of(0),
+                OptionalDouble.of(0));
+        SectionPlan plan = new SectionPlan(
+                "8 1/2 in",
+                Drilling.SHUT_IN,
+                List.of(new HoleInterval(SHOE, BOTTOM, HOLE)),
+                HOLE,
+                Optional.of(Mud.waterBased("mud", MUD)),
+                Optional.of(string),
+                0,
+                Optional.of(GasComposition.sweet(GAS_GRAVITY)),
+                List.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0),
+                OptionalDouble.of(0),
+                Optional.of(criteria));
+        EarthModel earth = new EarthModel(
+                Optional.of(Range.of(gradient(1400))),
+                Optional.of(Range.of(gradient(STRENGTH))),
+                List.of(),
+                List.of(),
+                Optional.of(temperature),
+                List.of());
+        return new SectionInput(
+                new Datum("rotary table", 10, new Datum.OnLand(8)),
+                WellPath.vertical(BOTTOM),
+                earth,
+                List.of(casing()),
+                PressureEquipment.NONE,
+                plan,
+                options);
+    }
+
+    private static CasingString casing() {
+        return new CasingString(
+                "9 5/8 in casing",
+                List.of(new CasingInterval(
+                        0,
+                        SHOE,
+                        0.24448,
+                        0.22049,
+                        Optional.of("P110"),
+                        OptionalDouble.of(758e6),
+                        OptionalDouble.of(65e6),
+                        OptionalDouble.empty(),
+                        0)),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(0.8),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    static double pressure(double density, double depth) {
+        return Physics.ATMOSPHERE + density * Physics.GRAVITY * depth;
+    }
+
+    private static PressureProfile gradient(double density) {
+        return PressureProfile.of(
+                new double[] {0, BOTTOM}, new double[] {pressure(density, 0), pressure(density, BOTTOM)});
+    }
+
+    /** Tolerance of an ideal isothermal gas in a uniform vertical annulus, whose top at the shoe governs, m³. */
+    static double closedFormVolume(double temperature) {
+        double g = Physics.GRAVITY;
+        double k = g * GAS_GRAVITY * Physics.MOLAR_MASS_AIR / (Physics.GAS_CONSTANT * temperature);
+        double area = Math.PI / 4 * (HOLE * HOLE - PIPE * PIPE);
+        double formation = pressure(MUD + INTENSITY, BOTTOM);
+        double limit = pressure(STRENGTH, SHOE);
+        double length = BOTTOM - SHOE;
+        double s = 0;
+        for (int i = 0; i < 50; i++) {
+            double f = limit * Math.exp(k * s) - formation + MUD * g * (length - s);
+            s -= f / (k * limit * Math.exp(k * s) - MUD * g);
+        }
+        double mass = area * limit * Math.expm1(k * s) / g;
+        return area * -Math.log1p(-mass * g / (area * formation)) / k;
+    }
+
+    static void check(boolean holds, String what) {
+        if (!holds) {
+            throw new IllegalStateException("not timed, since the answer is wrong: " + what);
+        }
+    }
+}
