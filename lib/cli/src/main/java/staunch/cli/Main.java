@@ -24,7 +24,12 @@ import staunch.units.Fault;
             "3:The case has faults; all of them are listed.",
             "4:With --fail-on-verdict: a section fails, or could not be assessed."
         },
-        subcommands = {ValidateCommand.class, EvaluateCommand.class, ReviewCommand.class, CommandLine.HelpCommand.class
+        subcommands = {
+            ValidateCommand.class,
+            EvaluateCommand.class,
+            ReviewCommand.class,
+            KernelCommand.class,
+            CommandLine.HelpCommand.class
         })
 public final class Main implements Runnable {
     private final Terminal terminal;

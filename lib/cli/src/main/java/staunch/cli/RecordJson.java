@@ -2,7 +2,6 @@ package staunch.cli;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Collection;
@@ -13,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import staunch.units.Measure;
-import staunch.units.Si;
 
 /**
  * Writes any record as JSON by its components, so that machine output can hold nothing that a result does not, and
@@ -40,7 +38,7 @@ final class RecordJson {
         json.writeStartObject();
         variant(record.getClass()).ifPresent(name -> field(OUTCOME, name));
         for (RecordComponent component : record.getClass().getRecordComponents()) {
-            Object value = value(component, record);
+            Object value = Components.value(component, record);
             json.writeFieldName(key(component, record));
             writeValue(value, path + "." + component.getName());
         }
@@ -133,21 +131,14 @@ final class RecordJson {
         return text.chars().allMatch(Character::isDigit);
     }
 
-    /** Key of a component; the suffix of a bare number is that of the measure that its record holds. */
+    /** A number that measures nothing has no key: what it stands for must be declared. */
     private static String key(RecordComponent component, Record record) {
-        Si declaration = component.getAnnotation(Si.class);
-        if (declaration != null) {
-            return component.getName() + Measure.of(declaration).jsonSuffix();
+        Optional<Measure> measure = Components.measure(component, record);
+        if (measure.isEmpty() && (component.getType() == double.class || component.getType() == OptionalDouble.class)) {
+            throw new IllegalStateException(
+                    component.getDeclaringRecord().getName() + "." + component.getName() + " has no unit");
         }
-        if (component.getType() == double.class) {
-            return Arrays.stream(record.getClass().getRecordComponents())
-                    .filter(c -> c.getType() == Measure.class)
-                    .map(c -> component.getName() + ((Measure) value(c, record)).jsonSuffix())
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalStateException(
-                            component.getDeclaringRecord().getName() + "." + component.getName() + " has no unit"));
-        }
-        return component.getName();
+        return component.getName() + measure.map(Measure::jsonSuffix).orElse("");
     }
 
     /** Name of a variant of a sealed interface, in camel case; empty for a record that stands alone. */
@@ -156,14 +147,5 @@ final class RecordJson {
                 ? Optional.of(type.getSimpleName().substring(0, 1).toLowerCase(Locale.ROOT)
                         + type.getSimpleName().substring(1))
                 : Optional.empty();
-    }
-
-    private static Object value(RecordComponent component, Record record) {
-        try {
-            component.getAccessor().setAccessible(true);
-            return component.getAccessor().invoke(record);
-        } catch (IllegalAccessException | InvocationTargetException e) {
-            throw new IllegalStateException(component + " cannot be read", e);
-        }
     }
 }

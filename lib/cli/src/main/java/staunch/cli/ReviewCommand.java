@@ -47,16 +47,13 @@ final class ReviewCommand implements Callable<Integer> {
             description = "Folder to write into. Default: target/review/ and the name of the case.")
     private Path out;
 
-    @Option(
-            names = "--units",
-            paramLabel = "NAME",
-            description = "Units to show: field, metric, mixed or si. Default: those of the case.")
-    private String units;
+    @Mixin
+    private UnitsOption units;
 
     @Override
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
-        UnitSystem shown = units(wellCase);
+        UnitSystem shown = units.or(wellCase.units());
         Study study = argument.study(
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
@@ -65,17 +62,6 @@ final class ReviewCommand implements Callable<Integer> {
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
         return verdict.exitCode(List.of(envelope));
-    }
-
-    private UnitSystem units(WellCase wellCase) {
-        if (units == null || units.equals(wellCase.units().name())) {
-            return wellCase.units();
-        }
-        return UnitSystem.named(units)
-                .orElseThrow(() -> new CommandFailure(
-                        ExitCode.USAGE,
-                        "staunch: --units: there is no unit system \"" + units + "\"; use one of "
-                                + String.join(", ", UnitSystem.names())));
     }
 
     private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {

@@ -1,0 +1,57 @@
+package staunch.cli;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import staunch.ingest.CaseFaults;
+import staunch.kernel.KernelIdentity;
+import staunch.kernel.SessionOptions;
+import staunch.units.Fault;
+import staunch.units.UnitSystem;
+
+/** What the library brings into a notebook session: imports, displays, and how its faults read. */
+final class Notebooks {
+    private static final List<String> IMPORTS = List.of(
+            "staunch.chart.*",
+            "staunch.control.*",
+            "staunch.design.*",
+            "staunch.earth.*",
+            "staunch.envelope.*",
+            "staunch.fluid.*",
+            "staunch.influx.*",
+            "staunch.ingest.*",
+            "staunch.limit.*",
+            "staunch.report.*",
+            "staunch.table.*",
+            "staunch.units.*",
+            "staunch.well.*",
+            "tech.tablesaw.api.*",
+            "static staunch.cli.Cells.*",
+            "static staunch.units.Quantities.*");
+
+    private Notebooks() {}
+
+    /** A session whose displays and faults speak in the given units. */
+    static SessionOptions options(UnitSystem units) {
+        return SessionOptions.standard()
+                .withImports(IMPORTS)
+                .withDisplays(Displays.in(units))
+                .withErrors(fault -> describe(fault, units));
+    }
+
+    static KernelIdentity identity() {
+        return new KernelIdentity(
+                "staunch",
+                Version.LIBRARY,
+                "Staunch " + Version.LIBRARY + ": well-control planning in Java "
+                        + Runtime.version().feature(),
+                Map.of());
+    }
+
+    private static Optional<String> describe(Throwable fault, UnitSystem units) {
+        if (fault instanceof Fault known) {
+            return Optional.of(known.text(units));
+        }
+        return fault instanceof CaseFaults ? Optional.of(fault.getMessage()) : Optional.empty();
+    }
+}
