@@ -1,5 +1,6 @@
 package staunch.design;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -43,5 +44,16 @@ public record CasingDesign(String name, List<CasingString> strings, List<Section
                         "hole section \"" + sectionName + "\"",
                         "is not in casing design \"" + name + "\"",
                         "use one of " + sections.stream().map(SectionPlan::name).toList()));
+    }
+
+    /**
+     * The same design with another section in the place of the named one.
+     *
+     * @throws InputFault where there is no section of that name
+     */
+    public CasingDesign withSection(String sectionName, SectionPlan replacement) {
+        List<SectionPlan> changed = new ArrayList<>(sections);
+        changed.set(sections.indexOf(section(sectionName)), replacement);
+        return new CasingDesign(name, strings, changed);
     }
 }

@@ -3,6 +3,7 @@ package staunch.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionEvaluator;
@@ -44,6 +45,18 @@ public final class Study {
     /** The same study with other methods. */
     public Study withOptions(MethodOptions newOptions) {
         return new Study(wellCase, design, Objects.requireNonNull(newOptions, "newOptions"));
+    }
+
+    /**
+     * The same study with a hole section of its design changed: another mud, other criteria.
+     *
+     * @param name of the section
+     * @param change gives the section as it is to be studied, under the same name
+     * @throws InputFault where the design has no section of that name
+     */
+    public Study withSection(String name, UnaryOperator<SectionPlan> change) {
+        SectionPlan changed = change.apply(wellCase.design(design).section(name));
+        return new Study(wellCase.withDesign(wellCase.design(design).withSection(name, changed)), design, options);
     }
 
     /** The case as studied, with every change made to it. */

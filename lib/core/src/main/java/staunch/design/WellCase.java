@@ -1,5 +1,6 @@
 package staunch.design;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -69,5 +70,16 @@ public record WellCase(
                         "casing design \"" + name + "\"",
                         "is not in the case",
                         "use one of " + designs.stream().map(CasingDesign::name).toList()));
+    }
+
+    /**
+     * The same case with another design in the place of the one of that name.
+     *
+     * @throws InputFault where the case has no design of that name
+     */
+    public WellCase withDesign(CasingDesign replacement) {
+        List<CasingDesign> changed = new ArrayList<>(designs);
+        changed.set(designs.indexOf(design(replacement.name())), replacement);
+        return new WellCase(header, units, datum, path, earth, changed, equipment, options, files, warnings);
     }
 }

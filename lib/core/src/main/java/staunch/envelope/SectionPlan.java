@@ -86,4 +86,64 @@ public record SectionPlan(
     public double bottomDepth() {
         return hole.get(hole.size() - 1).bottomDepth();
     }
+
+    /** The same section with another mud in the hole. */
+    public SectionPlan withMud(Mud newMud) {
+        return new SectionPlan(
+                name,
+                drilling,
+                hole,
+                bitDiameter,
+                Optional.of(newMud),
+                string,
+                bitOffBottom,
+                gas,
+                slowCirculations,
+                pumpOutput,
+                activeVolume,
+                detectableGain,
+                circulatingOverbalance,
+                chokeHandlingAllowance,
+                criteria);
+    }
+
+    /** The same section with other criteria. */
+    public SectionPlan withCriteria(Criteria newCriteria) {
+        return new SectionPlan(
+                name,
+                drilling,
+                hole,
+                bitDiameter,
+                mud,
+                string,
+                bitOffBottom,
+                gas,
+                slowCirculations,
+                pumpOutput,
+                activeVolume,
+                detectableGain,
+                circulatingOverbalance,
+                chokeHandlingAllowance,
+                Optional.of(newCriteria));
+    }
+
+    /** The same section with other open hole. */
+    public SectionPlan withHole(List<HoleInterval> newHole) {
+        return new SectionPlan(
+                name,
+                drilling,
+                newHole,
+                bitDiameter,
+                mud,
+                string,
+                bitOffBottom,
+                gas,
+                slowCirculations,
+                pumpOutput,
+                activeVolume,
+                detectableGain,
+                circulatingOverbalance,
+                chokeHandlingAllowance,
+                criteria);
+    }
 }
