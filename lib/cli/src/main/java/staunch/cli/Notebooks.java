@@ -27,6 +27,7 @@ final class Notebooks {
             "staunch.well.*",
             "tech.tablesaw.api.*",
             "static staunch.cli.Cells.*",
+            "static staunch.units.Measure.*",
             "static staunch.units.Quantities.*");
 
     private Notebooks() {}
