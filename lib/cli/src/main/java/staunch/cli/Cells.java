@@ -21,7 +21,7 @@ public final class Cells {
      * Reads a case.
      *
      * @param directory of the case, relative to the working directory or to a folder above it, so that
-     *     {@code data/land} is found from a notebook's own folder too
+     *     {@code data/quillmarsh-1} is found from a notebook's own folder too
      * @throws CaseFaults with everything that is wrong in it
      */
     public static WellCase loadCase(String directory) throws CaseFaults {
