@@ -67,7 +67,7 @@ final class ReviewCommand implements Callable<Integer> {
     private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {
         CaseHeader header = wellCase.header();
         Terminal terminal = main.terminal();
-        terminal.out().println(terminal.styled("@|bold " + header.well() + "|@") + ": " + header.title());
+        terminal.out().println(terminal.styled("bold", header.well()) + ": " + header.title());
         List<String> facts = new ArrayList<>();
         facts.add("casing design \"" + envelope.design() + "\"");
         add(facts, "revision ", header.revision());

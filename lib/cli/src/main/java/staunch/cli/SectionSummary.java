@@ -1,23 +1,58 @@
 package staunch.cli;
 
-import java.util.regex.Pattern;
+import java.util.Map;
+import staunch.envelope.SectionEnvelope;
+import staunch.envelope.Verdict;
 import staunch.envelope.WellEnvelope;
+import staunch.table.ResultWords;
+import staunch.table.TableText;
 import staunch.table.Tables;
 import staunch.units.UnitSystem;
+import tech.tablesaw.api.Table;
 
-/** The section summary as a person reads it on a terminal. */
+/** The section summary as a person reads it on a terminal: figures in a table, verdicts in words below it. */
 final class SectionSummary {
-    private static final Pattern FAILS = Pattern.compile("\\bfails\\b");
-    private static final Pattern HOLDS = Pattern.compile("\\bholds\\b");
-    private static final Pattern OPEN = Pattern.compile("\\bnot assessed\\b");
+    /** Colours only repeat what the word itself says. */
+    private static final Map<Verdict.Outcome, String> STYLES = Map.of(
+            Verdict.Outcome.FAILS, "bold,red",
+            Verdict.Outcome.NOT_ASSESSED, "yellow",
+            Verdict.Outcome.HOLDS, "green",
+            Verdict.Outcome.NOT_SHUT_IN, "faint");
 
     private SectionSummary() {}
 
-    /** Colours only repeat what the word beside says. */
     static String text(WellEnvelope envelope, UnitSystem units, Terminal terminal) {
-        String text = Tables.sectionSummary(envelope, units).text();
-        text = FAILS.matcher(text).replaceAll(terminal.styled("@|bold,red fails|@"));
-        text = HOLDS.matcher(text).replaceAll(terminal.styled("@|green holds|@"));
-        return OPEN.matcher(text).replaceAll(terminal.styled("@|yellow not assessed|@"));
+        Table figures = Tables.verdicts(envelope, units).table().removeColumns("Verdict", "Governing limit");
+        StringBuilder text = new StringBuilder(TableText.of(figures, Integer.MAX_VALUE)).append('\n');
+        int width = envelope.sections().stream()
+                .mapToInt(s -> s.plan().name().length())
+                .max()
+                .orElse(0);
+        for (SectionEnvelope section : envelope.sections()) {
+            String name = section.plan().name();
+            Verdict verdict = section.verdict();
+            text.append(name).append(" ".repeat(width - name.length() + 2));
+            text.append(terminal.styled(
+                    STYLES.get(verdict.outcome()), verdict.outcome().title()));
+            if (!verdict.statement().equals(verdict.outcome().title())) {
+                text.append(": ").append(rest(verdict));
+            }
+            if (!verdict.governing().isEmpty()) {
+                text.append("; governed by ").append(verdict.governing());
+            }
+            text.append('\n');
+        }
+        return text.append('\n')
+                .append(ResultWords.verdict(envelope.sections()))
+                .append('\n')
+                .toString();
+    }
+
+    /** The statement without the word that stands before it already. */
+    private static String rest(Verdict verdict) {
+        String start = verdict.outcome().title() + ": ";
+        return verdict.statement().startsWith(start)
+                ? verdict.statement().substring(start.length())
+                : verdict.statement();
     }
 }

@@ -35,8 +35,12 @@ record Terminal(OutputStream bytes, PrintWriter out, PrintWriter err, boolean in
                 : console.charset();
     }
 
-    /** Text with picocli's colour marks, which fall away where colours are not wanted. */
-    String styled(String markup) {
-        return (interactive ? Ansi.AUTO : Ansi.OFF).string(markup);
+    /** A text in a style, such as {@code bold,red}, where a person watches and wants colours. */
+    String styled(String style, String text) {
+        if (!interactive || !Ansi.AUTO.enabled()) {
+            return text;
+        }
+        Ansi.IStyle[] styles = Ansi.Style.parse(style);
+        return Ansi.Style.on(styles) + text + Ansi.Style.off(styles);
     }
 }

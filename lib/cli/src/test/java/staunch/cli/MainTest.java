@@ -115,7 +115,8 @@ class MainTest {
 
     @Test
     void aCaseThatIsNotThereIsACaseFault() {
-        assertEquals(ExitCode.CASE_FAULTS, run("validate", folder.resolve("nowhere").toString()));
+        assertEquals(
+                ExitCode.CASE_FAULTS, run("validate", folder.resolve("nowhere").toString()));
         assertTrue(err().contains("nowhere"), err());
     }
 
@@ -182,7 +183,9 @@ class MainTest {
     @Test
     void aFileThatCannotBeWrittenIsNamed() throws IOException {
         Path file = Files.createFile(folder.resolve("taken"));
-        assertEquals(ExitCode.FAILED, run("evaluate", DEMO, "--json", file.resolve("x.json").toString()));
+        assertEquals(
+                ExitCode.FAILED,
+                run("evaluate", DEMO, "--json", file.resolve("x.json").toString()));
         assertTrue(err().contains("taken"), err());
         assertEquals(List.of(file), written());
     }

@@ -68,7 +68,9 @@ class StaunchJarIT {
         assertEquals(0, ended.exitCode());
         Path page = folder.resolve("target/review/quillmarsh-1/index.html");
         assertTrue(Files.size(page) > 50_000);
-        assertTrue(ended.text().contains(Path.of("target", "review", "quillmarsh-1", "index.html").toString()));
+        assertTrue(ended.text()
+                .contains(Path.of("target", "review", "quillmarsh-1", "index.html")
+                        .toString()));
     }
 
     @Test
@@ -85,8 +87,11 @@ class StaunchJarIT {
     void endsWithTheDocumentedCodes() throws Exception {
         assertEquals(2, staunch("evaluate", DEMO).exitCode());
         assertEquals(3, staunch("validate", "nowhere").exitCode());
-        assertEquals(4, staunch("evaluate", DEMO, "--fail-on-verdict", "--json", "-").exitCode());
-        assertEquals(1, staunch("evaluate", DEMO, "--json", JAR.resolve("x").toString()).exitCode());
+        assertEquals(
+                4, staunch("evaluate", DEMO, "--fail-on-verdict", "--json", "-").exitCode());
+        assertEquals(
+                1,
+                staunch("evaluate", DEMO, "--json", JAR.resolve("x").toString()).exitCode());
     }
 
     @Test
