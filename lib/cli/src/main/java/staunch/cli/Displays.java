@@ -1,25 +1,18 @@
 package staunch.cli;
 
 import java.util.Base64;
+import java.util.stream.Collectors;
 import staunch.chart.ChartImage;
 import staunch.chart.Figure;
+import staunch.design.CasingDesign;
 import staunch.design.WellCase;
-import staunch.envelope.HandCalculation;
-import staunch.envelope.IntensityLimit;
-import staunch.envelope.KickResult;
-import staunch.envelope.Maasp;
-import staunch.envelope.SectionEnvelope;
-import staunch.envelope.Tolerance;
-import staunch.envelope.Verdict;
-import staunch.envelope.WellEnvelope;
 import staunch.kernel.DisplayRegistry;
 import staunch.kernel.MimeBundle;
+import staunch.report.ResultHtml;
 import staunch.table.ResultTable;
-import staunch.table.ResultWords;
 import staunch.table.TableHtml;
 import staunch.table.TableText;
 import staunch.table.Tables;
-import staunch.units.Quantity;
 import staunch.units.UnitSystem;
 import tech.tablesaw.api.Table;
 
@@ -29,32 +22,44 @@ final class Displays {
     private static final int ROWS_OF_TEXT = 20;
 
     private final UnitSystem units;
-    private final RecordCard card;
+    private final RecordCard recordCard;
 
     private Displays(UnitSystem units) {
         this.units = units;
-        this.card = new RecordCard(units);
+        this.recordCard = new RecordCard(units);
     }
 
     /** Displays of numbers that carry no unit of their own in the given units. */
     static DisplayRegistry in(UnitSystem units) {
         Displays displays = new Displays(units);
         return DisplayRegistry.standard()
-                .with(Record.class, displays.card::of)
-                .with(ResultTable.class, Displays::table)
-                .with(Table.class, Displays::table)
-                .with(Figure.class, Displays::figure)
-                .with(ChartImage.class, Displays::figure)
-                .with(Quantity.class, q -> MimeBundle.text(q.text()))
+                .with(Record.class, displays::record)
                 .with(WellCase.class, displays::wellCase)
-                .with(WellEnvelope.class, e -> table(Tables.sectionSummary(e, units)))
-                .with(SectionEnvelope.class, displays::section)
-                .with(KickResult.class, displays::kick)
-                .with(Maasp.class, m -> table(Tables.maasp(m, units)))
-                .with(HandCalculation.class, h -> table(Tables.handCalculation(h, units)))
-                .with(Verdict.class, v -> sentence(v.statement()))
-                .with(Tolerance.class, t -> sentence(ResultWords.full(t, units)))
-                .with(IntensityLimit.class, i -> sentence(ResultWords.text(i, units)));
+                .with(Figure.class, Displays::figure)
+                .with(ResultTable.class, Displays::table)
+                .with(Table.class, Displays::table);
+    }
+
+    /** Results have cards that speak the trade's words; any other record shows its components. */
+    private MimeBundle record(Record record) {
+        return ResultHtml.card(record, units)
+                .map(card -> MimeBundle.html(card.html(), card.text()))
+                .orElseGet(() -> recordCard.of(record));
+    }
+
+    private MimeBundle wellCase(WellCase wellCase) {
+        MimeBundle header = recordCard.of(wellCase.header());
+        String html = wellCase.designs().stream()
+                .map(d -> "<p>Casing design " + TableHtml.escape(d.name()) + "</p>" + holes(d).html())
+                .collect(Collectors.joining());
+        String text = wellCase.designs().stream()
+                .map(d -> "Casing design " + d.name() + "\n" + holes(d).text())
+                .collect(Collectors.joining("\n"));
+        return MimeBundle.html(header.data().get(MimeBundle.HTML) + html, header.plain() + "\n" + text);
+    }
+
+    private ResultTable holes(CasingDesign design) {
+        return Tables.holeProgramme(design, units);
     }
 
     private static MimeBundle table(ResultTable table) {
@@ -74,39 +79,5 @@ final class Displays {
         return figure instanceof ChartImage image
                 ? bundle.with("image/png", Base64.getEncoder().encodeToString(image.png()))
                 : bundle;
-    }
-
-    private static MimeBundle sentence(String text) {
-        return MimeBundle.html("<p>" + TableHtml.escape(text) + "</p>", text);
-    }
-
-    private MimeBundle wellCase(WellCase wellCase) {
-        MimeBundle header = card.of(wellCase.header());
-        StringBuilder html = new StringBuilder(header.data().get(MimeBundle.HTML));
-        StringBuilder text = new StringBuilder(header.plain());
-        wellCase.designs().forEach(design -> {
-            ResultTable holes = Tables.holeProgramme(design, units);
-            html.append("<p>Casing design ")
-                    .append(TableHtml.escape(design.name()))
-                    .append("</p>");
-            html.append(holes.html());
-            text.append("Casing design ").append(design.name()).append('\n').append(holes.text());
-        });
-        return MimeBundle.html(html.toString(), text.toString());
-    }
-
-    private MimeBundle section(SectionEnvelope section) {
-        String name = section.plan().name();
-        String verdict = section.verdict().statement();
-        ResultTable kicks = Tables.kicks(section, units);
-        return MimeBundle.html(
-                "<p><strong>" + TableHtml.escape(name) + "</strong>: " + TableHtml.escape(verdict) + "</p>"
-                        + kicks.html(),
-                name + ": " + verdict + "\n" + kicks.text());
-    }
-
-    private MimeBundle kick(KickResult result) {
-        return sentence(result.scenario().title() + ": " + ResultWords.full(result.tolerance(), units) + "; "
-                + result.verdict().statement());
     }
 }

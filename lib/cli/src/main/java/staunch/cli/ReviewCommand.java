@@ -15,6 +15,7 @@ import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
 import staunch.report.ReviewPage;
+import staunch.report.ReviewPdf;
 import staunch.units.UnitSystem;
 
 /** {@code staunch review}: the section summary on the terminal and the review pack as a page. */
@@ -50,6 +51,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Mixin
     private UnitsOption units;
 
+    @Option(names = "--pdf", description = "Write the same pack as PDF beside the page.")
+    private boolean pdf;
+
     @Override
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
@@ -59,8 +63,11 @@ final class ReviewCommand implements Callable<Integer> {
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
         Path page = ReviewPage.write(wellCase, envelope, shown, directory);
+        Optional<Path> document =
+                pdf ? Optional.of(ReviewPdf.write(wellCase, envelope, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
+        document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
         return verdict.exitCode(List.of(envelope));
     }
 

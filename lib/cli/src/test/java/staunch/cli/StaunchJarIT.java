@@ -74,6 +74,15 @@ class StaunchJarIT {
     }
 
     @Test
+    void writesThePackAsPdf() throws Exception {
+        Ended ended = staunch("review", DEMO, "--pdf", "--out", "pack");
+        assertEquals("", ended.err());
+        assertEquals(0, ended.exitCode());
+        byte[] pdf = Files.readAllBytes(folder.resolve("pack/review.pdf"));
+        assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    @Test
     void givesTheSameBytesWhateverTheLocale() throws Exception {
         Ended first = staunch("evaluate", DEMO, "--json", "-");
         Ended second = staunch("evaluate", DEMO, "--json", "-");

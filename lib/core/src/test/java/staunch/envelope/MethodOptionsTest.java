@@ -29,9 +29,17 @@ class MethodOptionsTest {
                                 o -> o.withWeakPoint(MethodOptions.WeakPointChoice.SHOE_ONLY),
                                 o -> o.withWeakPoint(d.weakPoint())),
                         new Change(
-                                "estimates", o -> o.withEstimates(MethodOptions.Estimates.LIKELY), o -> o.with(d.estimates())),
-                        new Change("gas model", o -> o.withGasModel(MethodOptions.GasModel.IDEAL), o -> o.with(d.gasModel())),
-                        new Change("method", o -> o.withMethod(CirculationMethod.WAIT_AND_WEIGHT), o -> o.with(d.method())),
+                                "estimates",
+                                o -> o.withEstimates(MethodOptions.Estimates.LIKELY),
+                                o -> o.withEstimates(d.estimates())),
+                        new Change(
+                                "gas model",
+                                o -> o.withGasModel(MethodOptions.GasModel.IDEAL),
+                                o -> o.withGasModel(d.gasModel())),
+                        new Change(
+                                "method",
+                                o -> o.withMethod(CirculationMethod.WAIT_AND_WEIGHT),
+                                o -> o.withMethod(d.method())),
                         new Change(
                                 "mud density",
                                 o -> o.withMudDensity(MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE),

@@ -63,7 +63,8 @@ public final class TableHtml {
         return isNumeric(column) && cell.startsWith("-") ? "−" + cell.substring(1) : cell;
     }
 
-    static String escape(String text) {
+    /** A text made safe to be set into HTML. */
+    public static String escape(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
