@@ -32,11 +32,7 @@ final class SectionSummary {
             String name = section.plan().name();
             Verdict verdict = section.verdict();
             text.append(name).append(" ".repeat(width - name.length() + 2));
-            text.append(terminal.styled(
-                    STYLES.get(verdict.outcome()), verdict.outcome().title()));
-            if (!verdict.statement().equals(verdict.outcome().title())) {
-                text.append(": ").append(rest(verdict));
-            }
+            text.append(statement(verdict, terminal));
             if (!verdict.governing().isEmpty()) {
                 text.append("; governed by ").append(verdict.governing());
             }
@@ -48,11 +44,12 @@ final class SectionSummary {
                 .toString();
     }
 
-    /** The statement without the word that stands before it already. */
-    private static String rest(Verdict verdict) {
-        String start = verdict.outcome().title() + ": ";
-        return verdict.statement().startsWith(start)
-                ? verdict.statement().substring(start.length())
-                : verdict.statement();
+    /** The statement, opened by the outcome in colour. */
+    private static String statement(Verdict verdict, Terminal terminal) {
+        String outcome = verdict.outcome().title();
+        String styled = terminal.styled(STYLES.get(verdict.outcome()), outcome);
+        return verdict.statement().startsWith(outcome)
+                ? styled + verdict.statement().substring(outcome.length())
+                : styled + ": " + verdict.statement();
     }
 }

@@ -14,6 +14,16 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import staunch.design.Study;
+import staunch.envelope.Verdict;
+import staunch.envelope.WellEnvelope;
+import staunch.ingest.CaseFaults;
+import staunch.ingest.CaseReader;
+import staunch.kernel.CellError;
+import staunch.kernel.CellOutcome;
+import staunch.kernel.NotebookSession;
+import staunch.units.UnitSystem;
 
 /** Pages do not drift from the code: names in the glossary exist, links lead somewhere. */
 class DocumentationTest {
@@ -35,6 +45,31 @@ class DocumentationTest {
                         !Pattern.compile("\\b" + name + "\\b").matcher(code).find())
                 .toList();
         assertEquals(List.of(), unknown);
+    }
+
+    /** Whoever copies the first case from the README gets an answer for its section. */
+    @Test
+    void theFirstCaseOfTheReadmeIsAnswered(@TempDir Path folder) throws IOException, CaseFaults {
+        String readme = text(ROOT.resolve("README.md"));
+        int start = readme.indexOf("```yaml\n") + "```yaml\n".length();
+        Files.writeString(folder.resolve("case.yaml"), readme.substring(start, readme.indexOf("```", start)));
+        WellEnvelope envelope = Study.of(CaseReader.read(folder)).evaluate();
+        assertEquals(1, envelope.sections().size());
+        Verdict.Outcome outcome = envelope.sections().get(0).verdict().outcome();
+        assertEquals(Verdict.Outcome.HOLDS, outcome);
+    }
+
+    /** The library code of the README runs as it stands. */
+    @Test
+    void theLibraryCodeOfTheReadmeRuns() {
+        String readme = text(ROOT.resolve("README.md"));
+        int start = readme.indexOf("```java\n") + "```java\n".length();
+        String code = readme.substring(start, readme.indexOf("```", start))
+                .replace("data/quillmarsh-1", ROOT.resolve("data/quillmarsh-1").toString());
+        try (NotebookSession session = new NotebookSession(Notebooks.options(UnitSystem.FIELD))) {
+            CellOutcome outcome = session.run("README", code, new SinkToNowhere());
+            assertEquals(List.of(), outcome.error().map(CellError::traceback).orElse(List.of()));
+        }
     }
 
     @Test

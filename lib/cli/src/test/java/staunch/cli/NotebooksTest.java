@@ -9,32 +9,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import staunch.kernel.CellError;
 import staunch.kernel.CellOutcome;
-import staunch.kernel.MimeBundle;
 import staunch.kernel.NotebookSession;
-import staunch.kernel.OutputSink;
-import staunch.kernel.StreamName;
 import staunch.units.UnitSystem;
 
 class NotebooksTest {
-    private static final OutputSink NOWHERE = new OutputSink() {
-        @Override
-        public void stream(StreamName name, String text) {}
-
-        @Override
-        public void display(MimeBundle bundle, Optional<String> displayId) {}
-
-        @Override
-        public void updateDisplay(MimeBundle bundle, String displayId) {}
-
-        @Override
-        public void clearOutput(boolean wait) {}
-
-        @Override
-        public Optional<String> readLine(String prompt, boolean password) {
-            return Optional.empty();
-        }
-    };
-
     private static NotebookSession session;
 
     @BeforeAll
@@ -48,7 +26,7 @@ class NotebooksTest {
     }
 
     private static CellOutcome run(String code) {
-        return session.run("cell [1]", code, NOWHERE);
+        return session.run("cell [1]", code, new SinkToNowhere());
     }
 
     @Test
