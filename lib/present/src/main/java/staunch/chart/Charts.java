@@ -36,6 +36,9 @@ import staunch.units.UnitSystem;
 
 /** Every chart of a review, in chosen units. */
 public final class Charts {
+    /** A section may start a little below the shoe above it, m. */
+    private static final double RAT_HOLE = 20;
+
     private Charts() {}
 
     /** Casing strings and hole sections of the design that was evaluated, with each section's verdict. */
@@ -88,7 +91,8 @@ public final class Charts {
         tolerance(plot, new Scenario("swabbed", 1, SWABBED), points, DepthPoint::swabbed, units);
         required(section)
                 .forEach((what, v) -> plot.cross(
-                        units.fromSi(v, Measure.VOLUME), "required " + what + " " + units.text(v, Measure.VOLUME)));
+                        units.fromSi(v, Measure.VOLUME),
+                        "required " + what + " " + units.text(v, Measure.VOLUME, RoundingMode.CEILING)));
         return plot.image(
                 title,
                 "Kick tolerance against measured depth of bit and influx, depth downwards, from "
@@ -138,8 +142,9 @@ public final class Charts {
         }
         section.drilled()
                 .required()
-                .ifPresent(
-                        v -> plot.level(units.fromSi(v, Measure.VOLUME), "required " + units.text(v, Measure.VOLUME)));
+                .ifPresent(v -> plot.level(
+                        units.fromSi(v, Measure.VOLUME),
+                        "required " + units.text(v, Measure.VOLUME, RoundingMode.CEILING)));
         section.plan()
                 .criteria()
                 .map(c -> c.kickIntensity())
@@ -240,7 +245,8 @@ public final class Charts {
         Plot plot = Plot.downwards(name("margin", section), across, down);
         for (InfluxMargin margin : margins) {
             boolean drilled = margin.scenario() == Kick.Scenario.DRILLED;
-            String what = (drilled ? "drilled " : "swabbed ") + units.text(margin.volume(), Measure.VOLUME);
+            String what = (drilled ? "drilled " : "swabbed ")
+                    + units.text(margin.volume(), Measure.VOLUME, RoundingMode.CEILING);
             double[] tops = margin.path().stream()
                     .mapToDouble(p -> units.fromSi(p.gasTop(), Measure.DEPTH))
                     .toArray();
@@ -342,7 +348,7 @@ public final class Charts {
         double top = depths.stream().min(Comparator.naturalOrder()).orElseThrow();
         double bottom = depths.stream().max(Comparator.naturalOrder()).orElseThrow();
         List<StrengthTest> tests = wellCase.earth().tests().stream()
-                .filter(t -> t.verticalDepth() >= units.toSi(top, Measure.DEPTH) - 20
+                .filter(t -> t.verticalDepth() >= units.toSi(top, Measure.DEPTH) - RAT_HOLE
                         && t.verticalDepth() <= units.toSi(bottom, Measure.DEPTH))
                 .toList();
         tests.forEach(t -> equivalent(OptionalDouble.of(t.pressure()), t.verticalDepth(), units)
@@ -375,10 +381,13 @@ public final class Charts {
             }
         }
         for (SectionEnvelope section : sections) {
-            plot.shoe(
-                    units.fromSi(section.shoeVerticalDepth(), Measure.DEPTH),
-                    "shoe above " + section.plan().name() + ", "
-                            + units.text(section.shoeVerticalDepth(), Measure.DEPTH));
+            double at = units.fromSi(section.shoeVerticalDepth(), Measure.DEPTH);
+            String where = section.plan().name() + ", " + units.text(section.shoeVerticalDepth(), Measure.DEPTH);
+            if (startsAtShoe(wellCase, section)) {
+                plot.shoe(at, "shoe above " + where);
+            } else {
+                plot.level(at, "top of " + where);
+            }
         }
         String shown = String.join(", ", drawn.stream().map(d -> d.curve.title).toList());
         return plot.image(
@@ -387,6 +396,14 @@ public final class Charts {
                         + (sections.size() == 1
                                 ? sections.get(0).window().verdict().statement() + "."
                                 : ""));
+    }
+
+    /** The first hole of a well has no shoe above it. */
+    private static boolean startsAtShoe(WellCase wellCase, SectionEnvelope section) {
+        double top = section.plan().topDepth();
+        return wellCase.designs().stream()
+                .flatMap(d -> d.strings().stream())
+                .anyMatch(s -> Math.abs(s.shoeDepth() - top) < RAT_HOLE);
     }
 
     private static void tolerance(

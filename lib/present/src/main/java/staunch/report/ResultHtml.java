@@ -148,8 +148,8 @@ public final class ResultHtml {
         }
         lines.put("drilled kick", ResultWords.full(section.drilled().tolerance(), units));
         lines.put("swabbed kick", ResultWords.full(section.swabbed().tolerance(), units));
-        lines.put("drilled kick, to surface", toSurface(section.drilled(), units));
-        lines.put("swabbed kick, to surface", toSurface(section.swabbed(), units));
+        lines.put("drilled kick, to surface", ResultWords.full(section.drilled().circulatedToSurface(), units));
+        lines.put("swabbed kick, to surface", ResultWords.full(section.swabbed().circulatedToSurface(), units));
         lines.put("formation MAASP", ResultWords.formationMaasp(section.maasp(), units));
         lines.put("lowest surface limit", ResultWords.lowestSurfaceLimit(section.maasp(), units));
         lines.put("intensity for the required volume", ResultWords.text(section.largestIntensity(), units));
@@ -162,7 +162,7 @@ public final class ResultHtml {
     private static Parts kick(KickResult kick, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("outcome", ResultWords.outcome(kick.tolerance(), units));
-        lines.put("to surface", toSurface(kick, units));
+        lines.put("to surface", ResultWords.full(kick.circulatedToSurface(), units));
         kick.required().ifPresent(v -> lines.put("required", units.text(v, Measure.VOLUME)));
         lines.put("verdict", kick.verdict().statement());
         lines.put("with likely estimates", ResultWords.brief(kick.likelyTolerance(), units));
@@ -171,11 +171,6 @@ public final class ResultHtml {
                 "Tolerance of the " + kick.scenario().title() + ": " + ResultWords.headline(kick.tolerance(), units),
                 lines,
                 kick.hand().map(h -> Tables.handCalculation(h, units)).stream().toList());
-    }
-
-    private static String toSurface(KickResult kick, UnitSystem units) {
-        return ResultWords.headline(kick.circulatedToSurface(), units) + ", "
-                + ResultWords.outcome(kick.circulatedToSurface(), units);
     }
 
     private static Parts influx(Kick kick, UnitSystem units) {

@@ -186,7 +186,7 @@ final class ReviewModel {
         model.put("headline", ResultWords.headline(kick.tolerance(), units));
         model.put("note", ResultWords.note(kick.tolerance(), units));
         model.put("toSurface", ResultWords.headline(kick.circulatedToSurface(), units));
-        model.put("toSurfaceOutcome", ResultWords.outcome(kick.circulatedToSurface(), units));
+        model.put("toSurfaceFull", ResultWords.full(kick.circulatedToSurface(), units));
         model.put("full", ResultWords.full(kick.tolerance(), units));
         model.put("likely", ResultWords.brief(kick.likelyTolerance(), units));
         model.put("verdict", kick.verdict().statement());

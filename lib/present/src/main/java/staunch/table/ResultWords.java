@@ -64,6 +64,12 @@ public final class ResultWords {
         return (bound ? "at most " : "") + headline(surface.tolerance(), units);
     }
 
+    /** The largest influx that can be circulated to surface with what governs it, or why there is none. */
+    public static String full(SurfaceTolerance surface, UnitSystem units) {
+        String outcome = outcome(surface, units);
+        return surface.tolerance() instanceof Tolerance.Finite ? headline(surface, units) + ", " + outcome : outcome;
+    }
+
     /** What governs an influx on its way to surface, and what is left out. */
     public static String outcome(SurfaceTolerance surface, UnitSystem units) {
         String left = surface.leftOut().isEmpty() ? "" : "; not counted: " + String.join("; ", surface.leftOut());

@@ -298,7 +298,7 @@ public final class Tables {
     public static ResultTable influxMargins(SectionEnvelope section, UnitSystem units) {
         return new Rows<>(section.margins(), units)
                 .text("Scenario", m -> m.scenario().title())
-                .number("Influx", Measure.VOLUME, HALF_EVEN, InfluxMargin::volume)
+                .number("Influx", Measure.VOLUME, CEILING, InfluxMargin::volume)
                 .text("Influx from", InfluxMargin::volumeBasis)
                 .number("Least margin", Measure.PRESSURE_DIFFERENCE, FLOOR, InfluxMargin::least)
                 .text("at", m -> ResultWords.text(m.weakPoint(), units))

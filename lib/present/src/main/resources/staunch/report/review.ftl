@@ -64,7 +64,7 @@ ${css}
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
 <td class="n">${s.lowestLimit}<#if s.lowestAt?has_content><br/><span class="small">${s.lowestAt}</span></#if></td>
-<td class="verdict"><@mark s.outcome/> <strong>${s.outcomeTitle}</strong><br/><span class="small">${s.statement}</span></td>
+<td class="verdict"><@mark s.outcome/> <strong>${s.outcomeTitle}</strong><#if s.statement != s.outcomeTitle><br/><span class="small">${s.statement}</span></#if></td>
 </tr>
 </#list>
 </tbody>
@@ -92,15 +92,18 @@ ${css}
 <p class="facts">${s.facts}</p>
 <div class="box ${s.outcome?lower_case}">
 <p class="word"><@mark s.outcome/> <strong>${s.outcomeTitle?cap_first}</strong></p>
-<p>${s.statement}.<#if s.governing != "–"> Governing limit: ${s.governing}.</#if></p>
+<#if s.statement != s.outcomeTitle><p>${s.statement?cap_first}.</p></#if>
+<#if s.governing != "–"><p>Governing limit: ${s.governing}.</p></#if>
 <table class="pairs"><tbody>
+<#if s.outcome != "NOT_SHUT_IN">
 <tr><th>Drilled kick, formation</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
-<tr><th>Drilled kick, to surface</th><td>${s.drilled.toSurface}, ${s.drilled.toSurfaceOutcome}.</td></tr>
+<tr><th>Drilled kick, to surface</th><td>${s.drilled.toSurfaceFull}.</td></tr>
 <tr><th>Swabbed kick, formation</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
-<tr><th>Swabbed kick, to surface</th><td>${s.swabbed.toSurface}, ${s.swabbed.toSurfaceOutcome}.</td></tr>
+<tr><th>Swabbed kick, to surface</th><td>${s.swabbed.toSurfaceFull}.</td></tr>
 <tr><th>Likely estimates, formation</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
 <tr><th>Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
 <tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
+</#if>
 <tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>
 </tbody></table>
 </div>
