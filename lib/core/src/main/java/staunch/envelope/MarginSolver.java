@@ -1,6 +1,7 @@
 package staunch.envelope;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
@@ -10,8 +11,8 @@ import staunch.influx.LowerEnd;
 
 /**
  * Pressures at the shoe and at every exposed depth while an influx of known mass is circulated past them with constant
- * bottom-hole pressure. Positions are taken at every break of the annulus, at either end of the bubble, and in between;
- * the least margin is refined between the neighbours of the worst position.
+ * bottom-hole pressure. Positions are taken with either end of the bubble at every break of annulus and limit, and in
+ * between; the least margin is refined between the neighbours of the worst position.
  */
 final class MarginSolver {
     private static final int POSITIONS = 48;
@@ -77,6 +78,7 @@ final class MarginSolver {
         for (double lower : positions.descendingSet()) {
             states.add(rising(lower));
         }
+        states = withTopsAtBreaks(states);
         State worst = refined(states, State::least);
         State worstAtShoe = refined(states, State::shoeMargin);
         if (shutIn.least <= worst.least) {
@@ -95,6 +97,28 @@ final class MarginSolver {
                 worst.weakPoint(hole.limit()),
                 new Stage(worst.moment, worst.top, worst.bottom, worst.bottomHolePressure),
                 path);
+    }
+
+    /** Adds the positions with the top of the gas at a break of limit or cross-section, where the margin has its cusps. */
+    private List<State> withTopsAtBreaks(List<State> downUp) {
+        List<State> all = new ArrayList<>(downUp);
+        FormationLimit limit = hole.limit();
+        for (int s = 0; s < limit.segments(); s++) {
+            double top = limit.top(s);
+            if (s > 0 && !limit.breakBelow(s - 1)) {
+                continue;
+            }
+            for (int i = 1; i < downUp.size(); i++) {
+                State deeper = downUp.get(i - 1);
+                State higher = downUp.get(i);
+                if (deeper.top > top && higher.top < top) {
+                    all.add(rising(Root.find(
+                            "position of the influx", lower -> rising(lower).top - top, deeper.bottom, higher.bottom)));
+                }
+            }
+        }
+        all.sort(Comparator.comparingDouble((State state) -> state.bottom).reversed());
+        return all;
     }
 
     private State rising(double lower) {

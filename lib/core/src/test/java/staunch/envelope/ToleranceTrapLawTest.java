@@ -268,6 +268,20 @@ class ToleranceTrapLawTest {
     }
 
     @Test
+    void thinWeakZoneBetweenTwoPositionsStillSetsTheMargin() {
+        // Half a metre thick, and nearly as critical as the shoe: of two cusps the lower one counts.
+        for (double top = 3500; top < 3532; top += 5) {
+            Wells well = Wells.standard().zone("thin sand", top, top + 0.5, 1810);
+            Model model = well.model();
+            Kick kick = model.kick(Kick.Scenario.DRILLED, Wells.BOTTOM);
+            DrilledHole hole = model.hole(Wells.BOTTOM);
+            Tolerance.Finite finite = assertInstanceOf(Tolerance.Finite.class, model.tolerance(kick, hole));
+            InfluxMargin margin = model.margin(kick, hole, finite.volume(), "tolerance");
+            assertEquals(0, margin.least(), 1e-6 * kick.formationPressure(), "at " + top);
+        }
+    }
+
+    @Test
     void influxLargerThanTheAnnulusIsAReasonAndNotANumber() {
         SectionEnvelope envelope = Wells.standard().required(199).evaluate();
         assertEquals(Verdict.Outcome.FAILS, envelope.drilled().verdict().outcome());
