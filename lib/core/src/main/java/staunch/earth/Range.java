@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import staunch.units.InputFault;
 import staunch.units.Measure;
+import staunch.units.Source;
 import staunch.units.UnitSystem;
 
 /**
@@ -14,8 +15,13 @@ import staunch.units.UnitSystem;
  * @param likely best estimate
  * @param low lower estimate, where given
  * @param high higher estimate, where given
+ * @param source where the estimates come from, where given
  */
-public record Range(PressureProfile likely, Optional<PressureProfile> low, Optional<PressureProfile> high) {
+public record Range(
+        PressureProfile likely,
+        Optional<PressureProfile> low,
+        Optional<PressureProfile> high,
+        Optional<Source> source) {
     /** Difference that the rounding of unit conversions may leave between equal pressures, Pa. */
     private static final double ROUNDING = 1;
 
@@ -25,11 +31,17 @@ public record Range(PressureProfile likely, Optional<PressureProfile> low, Optio
         }
         Objects.requireNonNull(low, "low");
         Objects.requireNonNull(high, "high");
+        Objects.requireNonNull(source, "source");
         low.ifPresent(lower -> checkOrder("low estimate", lower, "likely estimate", likely));
         high.ifPresent(higher -> checkOrder("likely estimate", likely, "high estimate", higher));
         if (low.isPresent() && high.isPresent()) {
             checkOrder("low estimate", low.get(), "high estimate", high.get());
         }
+    }
+
+    /** A profile with its spread, of no stated source. */
+    public Range(PressureProfile likely, Optional<PressureProfile> low, Optional<PressureProfile> high) {
+        this(likely, low, high, Optional.empty());
     }
 
     /** Both are straight between their points, so that they can only cross at a point of either. */

@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import staunch.earth.Range;
 import staunch.fluid.Gas;
 import staunch.units.Physics;
 
@@ -69,9 +70,16 @@ final class SectionAssumptions {
                 "casing back-up",
                 "the lower of low pore pressure and mix-water column; none where either is not known",
                 "default"));
+        addSource(list, "pore pressure", input.earth().porePressure());
+        addSource(list, "predicted strength", input.earth().strength());
         Optional<Criteria> criteria = plan.criteria();
         criteria.ifPresent(c -> list.add(new Assumption(
                 "criteria", c.name() + ", owner " + c.owner(), c.source().text())));
         return list;
+    }
+
+    private static void addSource(List<Assumption> list, String subject, Optional<Range> range) {
+        range.flatMap(Range::source)
+                .ifPresent(s -> list.add(new Assumption(subject, "as given by the case", s.text())));
     }
 }

@@ -113,11 +113,11 @@ final class EarthBuilder {
     private Optional<Range> range(String key, Zero zero) {
         return earth.nested(key).flatMap(f -> {
             List<Fields> rows = f.has("file") ? f.table("file") : f.rows("points");
-            return rows.isEmpty() ? Optional.empty() : log.attempt(f.place(), () -> range(rows, zero));
+            return rows.isEmpty() ? Optional.empty() : log.attempt(f.place(), () -> range(f, rows, zero));
         });
     }
 
-    private Range range(List<Fields> rows, Zero zero) {
+    private Range range(Fields f, List<Fields> rows, Zero zero) {
         checkOrder(rows, this::depth, true);
         List<String> given = ESTIMATES.stream()
                 .filter(key -> rows.stream().anyMatch(r -> r.has(key)))
@@ -141,7 +141,10 @@ final class EarthBuilder {
         checkSpread(rows, zero);
         Map<String, PressureProfile> profiles = profiles(rows, given, zero);
         return new Range(
-                profiles.get(LIKELY), Optional.ofNullable(profiles.get(LOW)), Optional.ofNullable(profiles.get(HIGH)));
+                profiles.get(LIKELY),
+                Optional.ofNullable(profiles.get(LOW)),
+                Optional.ofNullable(profiles.get(HIGH)),
+                f.text("source").map(s -> new Source(s, "")));
     }
 
     /**
