@@ -1,0 +1,350 @@
+package staunch.ingest;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import staunch.units.Fault;
+import staunch.units.Measure;
+import staunch.units.Quantity;
+import staunch.units.Source;
+
+/** Reads a table by the columns that its user names. All problems of the table are found before it is refused. */
+final class MappedTable {
+    static final long LARGEST = 64_000_000;
+    static final int MOST_PROBLEMS = 100;
+    private static final double ABSENT = 1e30;
+
+    private final String file;
+    private final TableFormat format;
+    private final Map<String, Integer> headings = new HashMap<>();
+    private final Map<List<String>, Integer> seen = new HashMap<>();
+    private final List<DataFileFault.Problem> bad = new ArrayList<>();
+    private final Map<Integer, String> badWells = new HashMap<>();
+
+    private MappedTable(String file, TableFormat format) {
+        this.file = file;
+        this.format = format;
+    }
+
+    /** Makes something of a row; a core fault or {@link Bad} is a problem of the file, {@link Skip} leaves the row out. */
+    interface RowReader<T> {
+        T read(Row row);
+    }
+
+    /** A column that a reader needs, with what it must measure; null for text. */
+    record Needed(TableColumn column, Measure measure) {}
+
+    private static class Stop extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Stop(String message) {
+            super(message, null, false, false);
+        }
+    }
+
+    /** Reason to leave a row out. */
+    static final class Skip extends Stop {
+        private static final long serialVersionUID = 1L;
+
+        Skip(String reason) {
+            super(reason);
+        }
+    }
+
+    private static final class Bad extends Stop {
+        private static final long serialVersionUID = 1L;
+        private final String column;
+        private final String advice;
+
+        Bad(String column, String problem, String advice) {
+            super(problem);
+            this.column = column;
+            this.advice = advice;
+        }
+    }
+
+    /** Reads every row below the heading. */
+    static <T> OffsetRows<T> read(
+            Path path, TableFormat format, TableColumn well, List<Needed> needed, RowReader<T> reader)
+            throws DataFileFault {
+        return new MappedTable(String.valueOf(path.getFileName()), format).rows(text(path), well, needed, reader);
+    }
+
+    private static String text(Path path) throws DataFileFault {
+        String name = String.valueOf(path.getFileName());
+        try {
+            LasText.Head head = LasText.Head.of(path);
+            switch (head.content()) {
+                case EMPTY:
+                    throw refused(name, "is empty", "fetch it again");
+                case ZIP:
+                    throw refused(name, "is a spreadsheet or a compressed file", "save it as CSV");
+                case BINARY, POINT_CLOUD:
+                    throw refused(name, "is binary, not text", "save it as CSV");
+                default:
+                    break;
+            }
+            if (Files.size(path) > LARGEST) {
+                throw refused(name, "is larger than " + LARGEST / 1_000_000 + " MB", "cut it down");
+            }
+            byte[] bytes = Files.readAllBytes(path);
+            try {
+                return decode(bytes, head.markLength(), head.charset());
+            } catch (CharacterCodingException e) {
+                if (head.charset() != StandardCharsets.UTF_8 || head.markLength() > 0) {
+                    throw refused(name, "is not valid " + head.charset(), "save it as UTF-8");
+                }
+                return new String(bytes, LasText.WESTERN);
+            }
+        } catch (NoSuchFileException e) {
+            throw refused(name, "does not exist", "check the path");
+        } catch (IOException e) {
+            throw refused(name, "cannot be read: " + e.getMessage(), "check the path");
+        }
+    }
+
+    private static String decode(byte[] bytes, int from, Charset charset) throws IOException {
+        try (InputStreamReader in = new InputStreamReader(
+                new ByteArrayInputStream(bytes, from, bytes.length - from),
+                charset.newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPORT)
+                        .onUnmappableCharacter(CodingErrorAction.REPORT))) {
+            StringBuilder text = new StringBuilder(bytes.length);
+            char[] buffer = new char[8192];
+            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+                text.append(buffer, 0, n);
+            }
+            return text.toString();
+        }
+    }
+
+    private static DataFileFault refused(String file, String problem, String advice) {
+        return new DataFileFault(new DataFileFault.Problem(file, 0, "", problem, advice));
+    }
+
+    private void bad(int line, String well, String place, String problem, String advice) {
+        bad.add(new DataFileFault.Problem(file, line, place, problem, advice));
+        badWells.put(line, well);
+    }
+
+    private <T> OffsetRows<T> rows(String text, TableColumn well, List<Needed> needed, RowReader<T> reader)
+            throws DataFileFault {
+        CSVFormat csv = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(format.delimiter())
+                .setCommentMarker('#')
+                .setIgnoreSurroundingSpaces(true)
+                .setIgnoreEmptyLines(true)
+                .get();
+        List<OffsetRows.Row<T>> rows = new ArrayList<>();
+        List<OffsetRows.LeftOut> leftOut = new ArrayList<>();
+        // The parser's line number counts ends of lines, so that the last line needs one too.
+        try (CSVParser parser = CSVParser.parse(text + "\n", csv)) {
+            int number = 0;
+            int width = 0;
+            for (CSVRecord record : parser) {
+                int line = (int) parser.getCurrentLineNumber();
+                if (number == 0) {
+                    width = record.size();
+                    heading(record, line, needed);
+                } else if (number > format.linesOfUnits()) {
+                    if (record.size() != width) {
+                        bad(
+                                line,
+                                "",
+                                "",
+                                "has " + record.size() + " cells where the heading has " + width,
+                                "check delimiter and decimal mark");
+                    } else {
+                        row(new Row(record, line), well, needed, reader, rows, leftOut);
+                    }
+                }
+                number++;
+            }
+            if (number == 0) {
+                throw refused(file, "has no heading", "write the names of the columns in the first line");
+            }
+        } catch (IOException | UncheckedIOException | IllegalStateException e) {
+            throw refused(file, "is not a table in CSV: " + e.getMessage(), "check the quotes");
+        }
+        // Of many bad rows the mapping is to blame rather than the rows.
+        int read = rows.size() + leftOut.size();
+        if (!bad.isEmpty() && (format.badRows() == TableFormat.BadRows.REFUSE_FILE || 9 * bad.size() > read)) {
+            throw new DataFileFault(bad.subList(0, Math.min(bad.size(), MOST_PROBLEMS)));
+        }
+        for (DataFileFault.Problem p : bad) {
+            String place = p.place().isEmpty() ? "" : p.place() + ": ";
+            leftOut.add(new OffsetRows.LeftOut(p.line(), badWells.get(p.line()), place + p.problem()));
+        }
+        leftOut.sort(Comparator.comparingInt(OffsetRows.LeftOut::line));
+        return new OffsetRows<>(file, rows, leftOut);
+    }
+
+    private void heading(CSVRecord record, int line, List<Needed> needed) throws DataFileFault {
+        List<DataFileFault.Problem> problems = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (String cell : record) {
+            names.add(cell.replace("\ufeff", "").strip());
+        }
+        for (Needed n : needed) {
+            String heading = n.column().heading();
+            int at = names.indexOf(heading);
+            if (at < 0) {
+                problems.add(new DataFileFault.Problem(
+                        file,
+                        line,
+                        heading,
+                        "is not a column of the table",
+                        "its columns are " + String.join(", ", names)));
+            } else if (names.lastIndexOf(heading) != at) {
+                problems.add(new DataFileFault.Problem(
+                        file, line, heading, "is a column given twice", "rename one of them"));
+            } else {
+                headings.put(heading, at);
+            }
+            if (n.measure() != null) {
+                try {
+                    Quantity.of(1, n.column().unit()).si(heading, n.measure());
+                } catch (Fault e) {
+                    problems.add(new DataFileFault.Problem(
+                            file, line, heading, "cannot be in \"" + n.column().unit() + "\": " + e.getMessage(), ""));
+                }
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new DataFileFault(problems);
+        }
+    }
+
+    private <T> void row(
+            Row row,
+            TableColumn well,
+            List<Needed> needed,
+            RowReader<T> reader,
+            List<OffsetRows.Row<T>> rows,
+            List<OffsetRows.LeftOut> leftOut) {
+        String name = row.text(well).orElse("");
+        try {
+            if (name.isEmpty()) {
+                throw new Bad(well.heading(), "is empty", "name the well");
+            }
+            T value = reader.read(row);
+            Integer same = seen.putIfAbsent(row.mapped(needed), row.line);
+            if (same != null) {
+                throw new Skip("repeats line " + same);
+            }
+            rows.add(new OffsetRows.Row<>(name, value, row.line));
+        } catch (Skip e) {
+            leftOut.add(new OffsetRows.LeftOut(row.line, name, e.getMessage()));
+        } catch (Bad e) {
+            bad(row.line, name, e.column, e.getMessage(), e.advice);
+        } catch (Fault e) {
+            bad(row.line, name, row.last, e.getMessage(), "");
+        }
+    }
+
+    /** A row while it is read. */
+    final class Row {
+        private final CSVRecord record;
+        private final int line;
+        private String last = "";
+
+        private Row(CSVRecord record, int line) {
+            this.record = record;
+            this.line = line;
+        }
+
+        private List<String> mapped(List<Needed> needed) {
+            return needed.stream()
+                    .map(n -> record.get(headings.get(n.column().heading())).strip())
+                    .toList();
+        }
+
+        /** Cell as written; empty where missing. */
+        Optional<String> text(TableColumn column) {
+            String cell = record.get(headings.get(column.heading())).strip();
+            return cell.isEmpty() || format.missing().contains(cell) ? Optional.empty() : Optional.of(cell);
+        }
+
+        /** Number in SI; empty where missing. */
+        OptionalDouble number(TableColumn column, Measure measure) {
+            last = column.heading();
+            Optional<String> cell = text(column);
+            if (cell.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            String number = cell.get();
+            if (format.decimalMark() == TableFormat.DecimalMark.COMMA) {
+                if (number.contains(".")) {
+                    throw new Bad(
+                            last, "\"" + number + "\" has a point where commas are decimal marks", "check the format");
+                }
+                number = number.replace(',', '.');
+            }
+            Quantity quantity = Quantity.parse(last, number + " " + column.unit());
+            if (Math.abs(quantity.value()) >= ABSENT) {
+                return OptionalDouble.empty();
+            }
+            return OptionalDouble.of(quantity.si(last, measure));
+        }
+
+        /** Number in SI; the row is left out where it is missing. */
+        double needed(TableColumn column, Measure measure) {
+            return number(column, measure).orElseThrow(() -> new Skip(column.heading() + " is not given"));
+        }
+
+        /** Choice that a word makes. */
+        <T> T choice(WordColumn<T> choice) {
+            if (choice.always().isPresent()) {
+                return choice.always().get();
+            }
+            TableColumn column = choice.column().orElseThrow();
+            String word = text(column).orElseThrow(() -> new Skip(column.heading() + " is not given"));
+            T chosen = choice.words().get(word);
+            if (chosen == null) {
+                throw new Bad(
+                        column.heading(),
+                        "has the word \"" + word + "\", which is not mapped",
+                        "map it; mapped are "
+                                + String.join(
+                                        ", ",
+                                        choice.words().keySet().stream()
+                                                .sorted()
+                                                .toList()));
+            }
+            return chosen;
+        }
+
+        /** Exception that refuses the file because of this row. */
+        RuntimeException problem(TableColumn column, String problem, String advice) {
+            return new Bad(column.heading(), problem, advice);
+        }
+
+        /** Where the row and its columns stand. */
+        Source source(TableColumn... columns) {
+            StringBuilder place = new StringBuilder("line " + line);
+            for (int i = 0; i < columns.length; i++) {
+                place.append(i == 0 ? ", " : " and ").append(columns[i].heading());
+            }
+            return new Source(file, place.toString());
+        }
+    }
+}

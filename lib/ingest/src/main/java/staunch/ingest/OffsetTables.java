@@ -1,0 +1,376 @@
+package staunch.ingest;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import staunch.earth.PressurePoint;
+import staunch.earth.Quality;
+import staunch.earth.Standing;
+import staunch.earth.StrengthTest;
+import staunch.units.Check;
+import staunch.units.EquivalentDensity;
+import staunch.units.Measure;
+import staunch.units.Physics;
+import staunch.units.Si;
+import staunch.units.Source;
+import staunch.well.Datum;
+import staunch.well.WellPath;
+
+/**
+ * Reads what was measured in offset wells from CSV tables of any layout: the user names the columns, their units and what
+ * depths are measured from. A file is read whole or refused with all its problems; a row without the value in question is
+ * left out and listed.
+ */
+public final class OffsetTables {
+    private OffsetTables() {}
+
+    /**
+     * Columns of a table of wellbores at sea.
+     *
+     * @param name of the wellbore
+     * @param elevation of the rotary table above mean sea level
+     * @param waterDepth below mean sea level
+     * @param totalDepth measured depth of the bottom
+     * @param greatestInclination of the hole
+     * @param verticalTo inclination in radians up to which a wellbore without survey is taken as vertical, 0 to 0.2; at
+     *     5° all along, vertical depth is overstated by 0.4 %
+     */
+    public record SiteColumns(
+            TableColumn name,
+            TableColumn elevation,
+            TableColumn waterDepth,
+            TableColumn totalDepth,
+            TableColumn greatestInclination,
+            @Si("rad") double verticalTo) {
+        public SiteColumns {
+            Objects.requireNonNull(name, "name");
+            Check.within("inclination up to which a wellbore is vertical", verticalTo, 0, 0.2, Measure.ANGLE);
+        }
+    }
+
+    /**
+     * Wellbores at sea by name. Where the inclination is beyond the limit or not given, the site has no path.
+     *
+     * @throws DataFileFault with all problems of the file
+     */
+    public static Map<String, OffsetSite> sitesAtSea(Path path, TableFormat format, SiteColumns columns)
+            throws DataFileFault {
+        List<MappedTable.Needed> needed = List.of(
+                text(columns.name()),
+                new MappedTable.Needed(columns.elevation(), Measure.LENGTH),
+                new MappedTable.Needed(columns.waterDepth(), Measure.LENGTH),
+                new MappedTable.Needed(columns.totalDepth(), Measure.DEPTH),
+                new MappedTable.Needed(columns.greatestInclination(), Measure.ANGLE));
+        Map<String, OffsetSite> sites = new TreeMap<>();
+        MappedTable.read(path, format, columns.name(), needed, row -> {
+            String name = row.text(columns.name()).orElseThrow();
+            double elevation = row.needed(columns.elevation(), Measure.LENGTH);
+            double water = row.needed(columns.waterDepth(), Measure.LENGTH);
+            Datum datum = new Datum("rotary table", elevation, new Datum.AtSea(water, false));
+            OptionalDouble inclination = row.number(columns.greatestInclination(), Measure.ANGLE);
+            OptionalDouble bottom = row.number(columns.totalDepth(), Measure.DEPTH);
+            boolean vertical =
+                    inclination.isPresent() && inclination.getAsDouble() <= columns.verticalTo() && bottom.isPresent();
+            Optional<WellPath> hole =
+                    vertical ? Optional.of(WellPath.vertical(bottom.getAsDouble())) : Optional.empty();
+            OffsetSite site = new OffsetSite(name, datum, hole);
+            if (sites.putIfAbsent(name, site) != null) {
+                throw row.problem(columns.name(), "names " + name + " twice", "keep one of them");
+            }
+            return site;
+        });
+        return sites;
+    }
+
+    /**
+     * Columns of a table of strength tests.
+     *
+     * @param well wellbore of the test
+     * @param depth of the open hole tested
+     * @param pressure of the test
+     * @param standing what the test is
+     * @param quality what it is worth; rejected tests are left out
+     */
+    public record StrengthColumns(
+            TableColumn well,
+            DepthColumns depth,
+            PressureColumns pressure,
+            WordColumn<Standing> standing,
+            WordColumn<Quality> quality) {
+        public StrengthColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(standing, "standing");
+            Objects.requireNonNull(quality, "quality");
+        }
+    }
+
+    /**
+     * Leak-off and integrity tests.
+     *
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<StrengthTest> strengthTests(
+            Path path, TableFormat format, StrengthColumns columns, Map<String, OffsetSite> sites)
+            throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
+        add(needed, columns.depth());
+        add(needed, columns.pressure());
+        columns.standing().column().ifPresent(c -> needed.add(text(c)));
+        columns.quality().column().ifPresent(c -> needed.add(text(c)));
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            leaveOutRejected(row.choice(columns.quality()));
+            Standing standing = row.choice(columns.standing());
+            OptionalDouble mud = columns.pressure() instanceof PressureColumns.Surface surface
+                    ? row.number(surface.mud(), Measure.DENSITY)
+                    : OptionalDouble.empty();
+            double value = value(row, columns.pressure());
+            double depth = verticalDepth(row, columns.depth(), site);
+            String name = standing.title() + " at " + Math.round(depth) + " m";
+            return new StrengthTest(
+                    name,
+                    depth,
+                    pressure(row, columns.pressure(), value, depth, site),
+                    standing,
+                    mud,
+                    source(row, columns.depth(), columns.pressure()));
+        });
+    }
+
+    /**
+     * Columns of a table of formation pressures.
+     *
+     * @param well wellbore of the point
+     * @param depth of the point
+     * @param pressure measured
+     * @param quality what it is worth; rejected points are left out
+     */
+    public record PointColumns(
+            TableColumn well, DepthColumns depth, PressureColumns pressure, WordColumn<Quality> quality) {
+        public PointColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(quality, "quality");
+        }
+    }
+
+    /**
+     * Formation pressures.
+     *
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<PressurePoint> pressurePoints(
+            Path path, TableFormat format, PointColumns columns, Map<String, OffsetSite> sites) throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
+        add(needed, columns.depth());
+        add(needed, columns.pressure());
+        columns.quality().column().ifPresent(c -> needed.add(text(c)));
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            Quality quality = row.choice(columns.quality());
+            leaveOutRejected(quality);
+            double value = value(row, columns.pressure());
+            double depth = verticalDepth(row, columns.depth(), site);
+            return new PressurePoint(
+                    "pressure at " + Math.round(depth) + " m",
+                    depth,
+                    pressure(row, columns.pressure(), value, depth, site),
+                    quality,
+                    source(row, columns.depth(), columns.pressure()));
+        });
+    }
+
+    /**
+     * Columns of a table of mud weights.
+     *
+     * @param well wellbore
+     * @param depth at which it was in use
+     * @param density of the mud
+     * @param type of the mud
+     */
+    public record MudColumns(TableColumn well, DepthColumns depth, TableColumn density, TableColumn type) {
+        public MudColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(density, "density");
+            Objects.requireNonNull(type, "type");
+        }
+    }
+
+    /**
+     * Mud weights.
+     *
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<MudRecord> mudWeights(
+            Path path, TableFormat format, MudColumns columns, Map<String, OffsetSite> sites) throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(
+                text(columns.well()),
+                text(columns.type()),
+                new MappedTable.Needed(columns.density(), Measure.DENSITY)));
+        add(needed, columns.depth());
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            double density = row.needed(columns.density(), Measure.DENSITY);
+            double depth = verticalDepth(row, columns.depth(), site);
+            return new MudRecord(
+                    depth,
+                    density,
+                    row.text(columns.type()).orElse(""),
+                    row.source(columns.depth().depth(), columns.density()));
+        });
+    }
+
+    /**
+     * Columns of a table of casing programmes, depths measured below the datum.
+     *
+     * @param well wellbore
+     * @param type of the string
+     * @param outsideDiameter of the string
+     * @param shoe measured depth of its shoe
+     * @param holeDiameter of the hole drilled for it
+     * @param holeDepth measured depth of that hole
+     */
+    public record CasingColumns(
+            TableColumn well,
+            TableColumn type,
+            TableColumn outsideDiameter,
+            TableColumn shoe,
+            TableColumn holeDiameter,
+            TableColumn holeDepth) {
+        public CasingColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(type, "type");
+            Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+            Objects.requireNonNull(shoe, "shoe");
+            Objects.requireNonNull(holeDiameter, "holeDiameter");
+            Objects.requireNonNull(holeDepth, "holeDepth");
+        }
+    }
+
+    /**
+     * Casing programmes.
+     *
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<CasingRecord> casings(
+            Path path, TableFormat format, CasingColumns columns, Map<String, OffsetSite> sites) throws DataFileFault {
+        List<MappedTable.Needed> needed = List.of(
+                text(columns.well()),
+                text(columns.type()),
+                new MappedTable.Needed(columns.outsideDiameter(), Measure.DIAMETER),
+                new MappedTable.Needed(columns.shoe(), Measure.DEPTH),
+                new MappedTable.Needed(columns.holeDiameter(), Measure.DIAMETER),
+                new MappedTable.Needed(columns.holeDepth(), Measure.DEPTH));
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            site(row, columns.well(), sites);
+            OptionalDouble diameter = row.number(columns.outsideDiameter(), Measure.DIAMETER);
+            OptionalDouble holeDiameter = row.number(columns.holeDiameter(), Measure.DIAMETER);
+            OptionalDouble holeDepth = row.number(columns.holeDepth(), Measure.DEPTH);
+            return new CasingRecord(
+                    row.text(columns.type()).orElse(""),
+                    diameter,
+                    row.needed(columns.shoe(), Measure.DEPTH),
+                    holeDiameter,
+                    holeDepth,
+                    row.source(columns.shoe()));
+        });
+    }
+
+    private static MappedTable.Needed text(TableColumn column) {
+        return new MappedTable.Needed(column, null);
+    }
+
+    private static void add(List<MappedTable.Needed> needed, DepthColumns depth) {
+        needed.add(new MappedTable.Needed(depth.depth(), Measure.DEPTH));
+        depth.level().column().ifPresent(c -> needed.add(text(c)));
+    }
+
+    private static void add(List<MappedTable.Needed> needed, PressureColumns pressure) {
+        if (pressure instanceof PressureColumns.Equivalent e) {
+            needed.add(new MappedTable.Needed(e.column(), Measure.EQUIVALENT_DENSITY));
+        } else if (pressure instanceof PressureColumns.Downhole d) {
+            needed.add(new MappedTable.Needed(d.column(), Measure.PRESSURE_ABSOLUTE));
+        } else if (pressure instanceof PressureColumns.Surface s) {
+            needed.add(new MappedTable.Needed(s.pressure(), Measure.PRESSURE_GAUGE));
+            needed.add(new MappedTable.Needed(s.mud(), Measure.DENSITY));
+        }
+    }
+
+    private static OffsetSite site(MappedTable.Row row, TableColumn well, Map<String, OffsetSite> sites) {
+        String name = row.text(well).orElseThrow();
+        OffsetSite site = sites.get(name);
+        if (site == null) {
+            throw row.problem(well, "names the unknown well " + name, "add it to the wells, or check its spelling");
+        }
+        return site;
+    }
+
+    private static void leaveOutRejected(Quality quality) {
+        if (quality == Quality.REJECTED) {
+            throw new MappedTable.Skip("is flagged as rejected");
+        }
+    }
+
+    private static double verticalDepth(MappedTable.Row row, DepthColumns columns, OffsetSite site) {
+        double depth = row.needed(columns.depth(), Measure.DEPTH);
+        DepthColumns.Level level = row.choice(columns.level());
+        if (columns.kind() == DepthColumns.Kind.VERTICAL) {
+            return depth + site.depthOf(level);
+        }
+        if (level != DepthColumns.Level.DATUM) {
+            throw row.problem(
+                    columns.depth(),
+                    "is a measured depth below " + level.title(),
+                    "give measured depths below the well's datum, or vertical ones");
+        }
+        WellPath path = site.path().orElseThrow(() -> new MappedTable.Skip("has a measured depth, but no survey"));
+        return path.verticalDepth(depth);
+    }
+
+    private static double value(MappedTable.Row row, PressureColumns pressure) {
+        if (pressure instanceof PressureColumns.Equivalent e) {
+            return row.needed(e.column(), Measure.EQUIVALENT_DENSITY);
+        }
+        if (pressure instanceof PressureColumns.Downhole d) {
+            return row.needed(d.column(), Measure.PRESSURE_ABSOLUTE);
+        }
+        return row.needed(((PressureColumns.Surface) pressure).pressure(), Measure.PRESSURE_GAUGE);
+    }
+
+    private static double pressure(
+            MappedTable.Row row, PressureColumns columns, double value, double depth, OffsetSite site) {
+        if (columns instanceof PressureColumns.Equivalent e) {
+            return EquivalentDensity.pressure(value, depth - site.depthOf(e.below()));
+        }
+        if (columns instanceof PressureColumns.Downhole) {
+            return value;
+        }
+        double mud = row.needed(((PressureColumns.Surface) columns).mud(), Measure.DENSITY);
+        Check.within("density of the mud", mud, 500, 2700, Measure.DENSITY);
+        return Physics.ATMOSPHERE + value + mud * Physics.GRAVITY * depth;
+    }
+
+    private static Source source(MappedTable.Row row, DepthColumns depth, PressureColumns pressure) {
+        if (pressure instanceof PressureColumns.Equivalent e) {
+            return row.source(depth.depth(), e.column());
+        }
+        if (pressure instanceof PressureColumns.Downhole d) {
+            return row.source(depth.depth(), d.column());
+        }
+        PressureColumns.Surface surface = (PressureColumns.Surface) pressure;
+        return row.source(depth.depth(), surface.pressure(), surface.mud());
+    }
+}
