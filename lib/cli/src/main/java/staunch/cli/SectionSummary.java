@@ -1,14 +1,21 @@
 package staunch.cli;
 
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
+import staunch.envelope.KickResult;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.Verdict;
 import staunch.envelope.WellEnvelope;
 import staunch.table.ResultWords;
 import staunch.table.TableText;
-import staunch.table.Tables;
+import staunch.units.Measure;
 import staunch.units.UnitSystem;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
 
 /** The section summary as a person reads it on a terminal: figures in a table, verdicts in words below it. */
 final class SectionSummary {
@@ -22,8 +29,9 @@ final class SectionSummary {
     private SectionSummary() {}
 
     static String text(WellEnvelope envelope, UnitSystem units, Terminal terminal) {
-        Table figures = Tables.verdicts(envelope, units).table().removeColumns("Verdict", "Governing limit");
-        StringBuilder text = new StringBuilder(TableText.of(figures, Integer.MAX_VALUE)).append('\n');
+        StringBuilder text =
+                new StringBuilder("Kick tolerance at section TD, bottom-hole volume at shut-in, rounded down:\n");
+        text.append(TableText.of(figures(envelope, units), Integer.MAX_VALUE)).append('\n');
         int width = envelope.sections().stream()
                 .mapToInt(s -> s.plan().name().length())
                 .max()
@@ -42,6 +50,54 @@ final class SectionSummary {
                 .append(ResultWords.verdict(envelope.sections()))
                 .append('\n')
                 .toString();
+    }
+
+    /** A row for each kick, so that the table stays narrow. */
+    private static Table figures(WellEnvelope envelope, UnitSystem units) {
+        List<String> names = List.of(
+                "Section", "Kick", "Formation", "To surface", "Required", "Formation MAASP", "Lowest surface limit");
+        List<StringColumn> columns = names.stream().map(StringColumn::create).toList();
+        for (SectionEnvelope section : envelope.sections()) {
+            String name = section.plan().name();
+            if (section.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN) {
+                add(columns, name, section.verdict().outcome().title(), "", "", "", "", "");
+                continue;
+            }
+            add(
+                    columns,
+                    section.drilled(),
+                    units,
+                    name,
+                    ResultWords.formationMaasp(section.maasp(), units),
+                    ResultWords.lowestSurfaceLimit(section.maasp(), units));
+            add(columns, section.swabbed(), units, "", "", "");
+        }
+        return Table.create(columns.toArray(Column[]::new));
+    }
+
+    private static void add(
+            List<StringColumn> columns,
+            KickResult kick,
+            UnitSystem units,
+            String name,
+            String formation,
+            String lowest) {
+        OptionalDouble required = kick.required();
+        add(
+                columns,
+                name,
+                kick.scenario().name().toLowerCase(Locale.ROOT),
+                ResultWords.headline(kick.tolerance(), units),
+                ResultWords.headline(kick.circulatedToSurface(), units),
+                required.isPresent() ? units.text(required.getAsDouble(), Measure.VOLUME, RoundingMode.CEILING) : "",
+                formation,
+                lowest);
+    }
+
+    private static void add(List<StringColumn> columns, String... cells) {
+        for (int i = 0; i < cells.length; i++) {
+            columns.get(i).append(cells[i]);
+        }
     }
 
     /** The statement, opened by the outcome in colour. */
