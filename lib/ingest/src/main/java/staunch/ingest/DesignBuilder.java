@@ -238,7 +238,8 @@ final class DesignBuilder {
         Item.Mapping pipe = new Item.Mapping(
                 string.place(),
                 string.entries().stream()
-                        .filter(e -> CaseKeys.CASING_INTERVAL.key(e.key()).isPresent())
+                        .filter(e -> CaseKeys.CASING_INTERVAL.key(e.key()).isPresent()
+                                || CaseKeys.CASING_STRING.key(e.key()).isEmpty())
                         .toList());
         return new Fields(pipeOver(own, pipe), CaseKeys.CASING_INTERVAL, validator);
     }
@@ -273,7 +274,9 @@ final class DesignBuilder {
     private double insideDiameter(Fields f, double outside) {
         List<String> given = PIPE_SIZE.stream().sorted().filter(f::has).toList();
         if (given.isEmpty()) {
-            log.add(f.place(), "", "has no weight, wall or inside_diameter", "give one of them");
+            if (!Validator.isMisspelt(f.mapping(), CaseKeys.CASING_INTERVAL, PIPE_SIZE)) {
+                log.add(f.place(), "", "has no weight, wall or inside_diameter", "give one of them");
+            }
             throw new FaultLog.Incomplete();
         }
         double inside;

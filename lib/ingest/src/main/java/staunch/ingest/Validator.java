@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import staunch.ingest.Values.Bad;
 import staunch.units.Quantity;
 
@@ -48,18 +49,27 @@ final class Validator {
     /** Checks that what is needed is there. */
     void complete(Item.Mapping mapping, Block block) {
         for (Key key : block.keys()) {
-            if (key.needed() && !mapping.has(key.name())) {
+            if (key.needed() && !mapping.has(key.name()) && !isMisspelt(mapping, block, Set.of(key.name()))) {
                 missing(mapping, key);
             }
         }
         for (List<String> group : block.alternatives()) {
             List<String> given = group.stream().filter(mapping::has).toList();
-            if (given.isEmpty()) {
+            if (given.isEmpty() && !isMisspelt(mapping, block, Set.copyOf(group))) {
                 log.add(mapping.place(), "", "needs one of " + String.join(", ", group), "give one of them");
             } else if (given.size() > 1) {
                 log.add(mapping.place(), "", "has " + String.join(" and ", given), "keep one of them");
             }
         }
+    }
+
+    /** Whether one of some keys is there, but misspelt: a fault of its own already. */
+    static boolean isMisspelt(Item.Mapping mapping, Block block, Set<String> keys) {
+        return mapping.entries().stream()
+                .filter(e -> block.key(e.key()).isEmpty())
+                .anyMatch(e -> Words.nearest(e.key(), block.names())
+                        .filter(keys::contains)
+                        .isPresent());
     }
 
     void missing(Item.Mapping mapping, Key key) {
