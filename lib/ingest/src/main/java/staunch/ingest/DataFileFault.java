@@ -29,12 +29,14 @@ public final class DataFileFault extends Exception {
 
         /** The whole problem in one line. */
         public String text() {
-            return file
-                    + (line > 0 ? ":" + line : "")
-                    + (place.isEmpty() ? "" : ": " + place)
-                    + ": "
-                    + problem
-                    + (advice.isEmpty() ? "" : "; " + advice);
+            // What is quoted from a damaged file may hold characters that would garble the message.
+            return (file
+                            + (line > 0 ? ":" + line : "")
+                            + (place.isEmpty() ? "" : ": " + place)
+                            + ": "
+                            + problem
+                            + (advice.isEmpty() ? "" : "; " + advice))
+                    .replaceAll("\\p{Cntrl}", "?");
         }
     }
 

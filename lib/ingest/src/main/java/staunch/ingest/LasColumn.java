@@ -11,6 +11,9 @@ import java.util.List;
 final class LasColumn {
     private static final int BLOCK = 4096;
 
+    /** Length that the first block begins with, so that a file of many curves and few rows stays small. */
+    private static final int FIRST = 4;
+
     private final List<double[]> blocks = new ArrayList<>();
     private List<String> texts;
     private List<String> written;
@@ -48,15 +51,26 @@ final class LasColumn {
     }
 
     void addNumber(double value, String asWritten) {
-        if (rows % BLOCK == 0) {
-            blocks.add(new double[BLOCK]);
+        int at = rows % BLOCK;
+        if (at == 0) {
+            blocks.add(new double[rows == 0 ? FIRST : BLOCK]);
         }
-        blocks.get(rows / BLOCK)[rows % BLOCK] = value;
+        double[] block = blocks.get(rows / BLOCK);
+        if (at == block.length) {
+            block = Arrays.copyOf(block, Math.min(4 * at, BLOCK));
+            blocks.set(rows / BLOCK, block);
+        }
+        block[at] = value;
         if (written != null) {
             written.add(asWritten);
         }
         anyValue = true;
         rows++;
+    }
+
+    /** Forgets how numbers were written, and with it the chance to become text. */
+    void forgetWritten() {
+        written = null;
     }
 
     boolean wantsWritten() {

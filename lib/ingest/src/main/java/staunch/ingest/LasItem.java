@@ -12,10 +12,18 @@ import java.util.OptionalDouble;
  * @param description as written
  * @param format of LAS 3, without braces; empty where there is none
  * @param association of LAS 3; empty where there is none
+ * @param decimalComma whether a comma between digits is a decimal mark; in LAS 3 it parts the ends of an interval
  * @param line counted from 1
  */
 public record LasItem(
-        String mnemonic, String unit, String value, String description, String format, String association, int line) {
+        String mnemonic,
+        String unit,
+        String value,
+        String description,
+        String format,
+        String association,
+        boolean decimalComma,
+        int line) {
     public LasItem {
         Objects.requireNonNull(mnemonic, "mnemonic");
         Objects.requireNonNull(unit, "unit");
@@ -25,10 +33,11 @@ public record LasItem(
         Objects.requireNonNull(association, "association");
     }
 
-    /** The value as a number in {@link #unit()}, where it is one; a decimal comma is understood. */
+    /** The value as a number in {@link #unit()}, where it is one. */
     public OptionalDouble number() {
         LasNumber number = new LasNumber();
         char[] text = value.toCharArray();
-        return number.parse(text, 0, text.length) ? OptionalDouble.of(number.value()) : OptionalDouble.empty();
+        boolean isNumber = number.parse(text, 0, text.length) && (decimalComma || !number.comma());
+        return isNumber ? OptionalDouble.of(number.value()) : OptionalDouble.empty();
     }
 }

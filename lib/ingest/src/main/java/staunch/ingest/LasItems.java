@@ -55,7 +55,8 @@ final class LasItems {
                 description = (description.substring(0, m.start()) + description.substring(m.end())).strip();
             }
         }
-        return Optional.of(new LasItem(mnemonic, bare(unit), value, description, format, association, number));
+        return Optional.of(new LasItem(
+                mnemonic, bare(unit), value, description, format, association, version != LasVersion.V3_0, number));
     }
 
     /** Value and description change places in the well section of version 1.2, except where the value is a number. */
@@ -70,6 +71,7 @@ final class LasItems {
                         item.value(),
                         item.format(),
                         item.association(),
+                        item.decimalComma(),
                         item.line());
         };
     }

@@ -31,7 +31,16 @@ public final class LasReader {
     static final int MOST_VALUES = 40_000_000;
 
     static final int MOST_HEADER_LINES = 100_000;
-    static final int MOST_TEXT = 40_000_000;
+    static final int MOST_HEADER_TEXT = 20_000_000;
+
+    /** Most room for text in data sections, in bytes, with what each string costs besides its characters. */
+    static final long MOST_TEXT = 100_000_000;
+
+    private static final int COST_OF_STRING = 100;
+
+    /** Numbers of undeclared columns that are kept as written too, in case text follows. */
+    private static final int MOST_WRITTEN = 500_000;
+
     private static final double ABSENT = 1e30;
     private static final double USUAL_NULL = -999.25;
     private static final String WORDS =
@@ -61,7 +70,9 @@ public final class LasReader {
     private String nullText = "";
     private int headerLines;
     private long values;
-    private long textLength;
+    private int headerText;
+    private long textBytes;
+    private int writtenKept;
 
     private LasReader(Path path, Charset charset, int markLength) {
         this.path = path;
@@ -148,8 +159,12 @@ public final class LasReader {
                         open.line();
                     }
                 } else if (header != null) {
-                    if (++headerLines > MOST_HEADER_LINES) {
-                        throw fault("has more than " + MOST_HEADER_LINES + " header lines", "check the file");
+                    headerText += in.length();
+                    if (++headerLines > MOST_HEADER_LINES || headerText > MOST_HEADER_TEXT) {
+                        throw fault(
+                                "brings the header to more than " + MOST_HEADER_LINES + " lines or " + MOST_HEADER_TEXT
+                                        + " characters",
+                                "check the file");
                     }
                     header.line(first);
                 } else if (first >= 0 && in.line()[first] != '#') {
@@ -473,7 +488,8 @@ public final class LasReader {
             char[] line = in.line();
             int from = tokens.start(t);
             int to = tokens.end(t);
-            if (!into.isText() && number.parse(line, from, to)) {
+            boolean isNumber = number.parse(line, from, to) && (version != LasVersion.V3_0 || !number.comma());
+            if (!into.isText() && isNumber) {
                 double value = number.value();
                 if (number.comma()) {
                     departs("commas as decimal marks");
@@ -485,6 +501,9 @@ public final class LasReader {
                 } else if (value == nullValue && !index) {
                     into.addMissing();
                 } else {
+                    if (into.wantsWritten() && ++writtenKept > MOST_WRITTEN) {
+                        into.forgetWritten();
+                    }
                     into.addNumber(value, into.wantsWritten() ? new String(line, from, to - from) : null);
                 }
                 return;
@@ -499,11 +518,13 @@ public final class LasReader {
                     || !declaredNumber[column]
                             && into.canBecomeText()
                             && !text.chars().allMatch(c -> "0123456789.,+".indexOf(c) >= 0)) {
-                textLength += text.length();
-                if (textLength > MOST_TEXT) {
-                    throw fault("brings the file to more than " + MOST_TEXT + " characters of text", "export less");
-                }
                 String same = known.putIfAbsent(text, text);
+                if (same == null) {
+                    textBytes += 2L * text.length() + COST_OF_STRING;
+                }
+                if (textBytes > MOST_TEXT) {
+                    throw fault("brings the file to more text than " + MOST_TEXT / 1_000_000 + " MB", "export less");
+                }
                 into.addText(same == null ? text : same);
             } else {
                 throw fault(
@@ -638,8 +659,45 @@ public final class LasReader {
             }
         }
         if (!curves.isEmpty() && !curves.get(0).isText() && curves.get(0).rows() > 0) {
+            checkOrder(curves.get(0), warnings);
+            checkUnit(curves.get(0), warnings);
             checkEnd("STRT", curves.get(0), 0, warnings);
             checkEnd("STOP", curves.get(0), curves.get(0).rows() - 1, warnings);
+        }
+    }
+
+    private static void checkOrder(LasCurve index, List<Warning> warnings) {
+        int rows = index.rows();
+        boolean down = index.number(rows - 1).orElseThrow() >= index.number(0).orElseThrow();
+        int wrong = 0;
+        double first = 0;
+        for (int row = 1; row < rows; row++) {
+            double here = index.number(row).orElseThrow();
+            double before = index.number(row - 1).orElseThrow();
+            if (down ? here <= before : here >= before) {
+                first = wrong++ == 0 ? here : first;
+            }
+        }
+        if (wrong > 0) {
+            warnings.add(new Warning(
+                    index.name(),
+                    "The index repeats itself or turns back in " + wrong + " rows, first at " + first + "."));
+        }
+    }
+
+    private void checkUnit(LasCurve index, List<Warning> warnings) {
+        for (LasItem item : well) {
+            boolean end =
+                    item.mnemonic().equalsIgnoreCase("STRT") || item.mnemonic().equalsIgnoreCase("STOP");
+            if (end
+                    && !item.unit().isEmpty()
+                    && !index.unit().isEmpty()
+                    && !item.unit().equalsIgnoreCase(index.unit())) {
+                warnings.add(new Warning(
+                        item.mnemonic(),
+                        "Stated in " + item.unit() + ", while the index is in " + index.unit()
+                                + "; find out which is right."));
+            }
         }
     }
 

@@ -28,7 +28,7 @@ import staunch.units.Source;
 
 /** Reads a table by the columns that its user names. All problems of the table are found before it is refused. */
 final class MappedTable {
-    static final long LARGEST = 64_000_000;
+    static final long LARGEST = 16_000_000;
     static final int MOST_PROBLEMS = 100;
     private static final double ABSENT = 1e30;
 

@@ -344,6 +344,32 @@ class LasReaderTest {
         assertEquals(List.of(), read("sample_2.0.las").warnings());
     }
 
+    @Test
+    void anIntervalOfVersionThreeIsNoDecimalComma() throws DataFileFault {
+        LasItem interval = read("sample_3.0.las").parameter("NMAT_Depth[1]").orElseThrow();
+        assertEquals("500,1500", interval.value());
+        assertEquals(OptionalDouble.empty(), interval.number());
+    }
+
+    @Test
+    void anIndexOutOfOrderIsNamed() throws IOException, DataFileFault {
+        assertTrue(texts(read("alog.las")).contains("The index repeats itself or turns back in"));
+        LasFile las = written(HEADER.replace("~C", "STRT.FT 1 :\n~C") + "1 1\n2 1\n2 1\n1.5 1\n3 1\n");
+        assertTrue(texts(las).contains("turns back in 2 rows, first at 2.0"), texts(las));
+        assertTrue(texts(las).contains("Stated in FT, while the index is in M"), texts(las));
+    }
+
+    @Test
+    void manyCurvesOfFewRowsStaySmall() throws IOException, DataFileFault {
+        StringBuilder text = new StringBuilder("~C\n");
+        StringBuilder row = new StringBuilder("~A\n");
+        for (int i = 0; i < 50_000; i++) {
+            text.append("C").append(i).append(". :\n");
+            row.append(i).append(' ');
+        }
+        assertEquals(49_999, at(written(text.append(row).append('\n').toString()), "C49999", 0));
+    }
+
     private static String texts(LasFile las) {
         return las.warnings().stream().map(Warning::text).collect(Collectors.joining("\n"));
     }
