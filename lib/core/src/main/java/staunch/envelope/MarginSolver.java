@@ -17,7 +17,8 @@ import staunch.influx.LowerEnd;
 final class MarginSolver {
     private static final int POSITIONS = 48;
     private static final int FEW_POSITIONS = 12;
-    private static final double POSITION_TOLERANCE = 1e-3;
+    /** The cusps are positions of their own, and about a smooth low the margin is flat: some pascals over this length. */
+    private static final double POSITION_TOLERANCE = 0.05;
 
     private final ToleranceSolver tolerance;
     private final DrilledHole hole;
@@ -49,7 +50,8 @@ final class MarginSolver {
         }
         State shutIn = solver.state(
                 hole.measuredDepth(), hole.verticalDepth(), kick.formationPressure(), Stage.Moment.SHUT_IN);
-        return Math.min(shutIn.shoeMargin, solver.refined(states, State::shoeMargin).shoeMargin);
+        return Math.min(
+                shutIn.shoeMargin, solver.refined(solver.withTopsAtBreaks(states), State::shoeMargin).shoeMargin);
     }
 
     private static double mass(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {

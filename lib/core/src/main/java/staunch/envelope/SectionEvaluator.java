@@ -67,7 +67,7 @@ public final class SectionEvaluator {
         MaaspCalculator maasps = new MaaspCalculator(input, deciding.strength(), deciding.mudColumn());
         Optional<Maasp> maasp = maasps.atSectionMud();
         List<Maasp> maaspAgainstMud = maasps.againstMud();
-        List<InfluxMargin> margins = margins(deciding, drilled, swabbed);
+        List<InfluxMargin> margins = margins(deciding, drilled, swabbed, warnings);
         List<DepthPoint> along = alongSection(deciding, maasps, progress);
         new SectionWarnings(input, deciding).addTo(warnings);
         return new SectionEnvelope(
@@ -304,7 +304,7 @@ public final class SectionEvaluator {
                 : Optional.empty();
     }
 
-    private List<InfluxMargin> margins(Model model, KickResult drilled, KickResult swabbed) {
+    private List<InfluxMargin> margins(Model model, KickResult drilled, KickResult swabbed, List<Warning> warnings) {
         List<InfluxMargin> margins = new ArrayList<>();
         if (!model.shoeKnown()) {
             return margins;
@@ -320,9 +320,12 @@ public final class SectionEvaluator {
                         model.hole(bottom),
                         volume.get().value(),
                         volume.get().basis()));
-            } catch (Fault larger) {
-                // An influx larger than the annulus has no displacement; the tolerance says how much fits.
-                continue;
+            } catch (Fault fault) {
+                // An influx larger than the annulus, on bottom or expanded, has no displacement to follow.
+                warnings.add(new Warning(
+                        "influx margin",
+                        "not given for the " + result.scenario().title() + " with the volume of the "
+                                + volume.get().basis() + ": " + fault.getMessage() + "."));
             }
         }
         return margins;

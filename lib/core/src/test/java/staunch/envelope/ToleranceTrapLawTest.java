@@ -282,9 +282,33 @@ class ToleranceTrapLawTest {
     }
 
     @Test
+    void marginAtTheShoeFromFewPositionsIsThatFromMany() {
+        // The margin at the shoe falls steeply to its cusp, where the top of the gas passes it, and from bottom rises
+        // first.
+        SectionEnvelope section = Wells.standard()
+                .depths(2138.7, 3161.1)
+                .mud(1571.6)
+                .strength(0, 1725.3, 9000, 1673.4)
+                .intensity(34.4)
+                .required(1.98)
+                .chokeLineFriction(2.264e6)
+                .evaluate();
+        double few = section.alongSection()
+                .get(section.alongSection().size() - 1)
+                .shoeMargin()
+                .orElseThrow();
+        assertEquals(section.margins().get(0).leastAtShoe(), few, 20, "some millimetres of mud and gas");
+    }
+
+    @Test
     void influxLargerThanTheAnnulusIsAReasonAndNotANumber() {
         SectionEnvelope envelope = Wells.standard().required(199).evaluate();
         assertEquals(Verdict.Outcome.FAILS, envelope.drilled().verdict().outcome());
         assertTrue(envelope.margins().isEmpty());
+        assertEquals(
+                2,
+                envelope.warnings().stream()
+                        .filter(w -> w.subject().equals("influx margin"))
+                        .count());
     }
 }
