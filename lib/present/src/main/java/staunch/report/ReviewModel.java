@@ -21,12 +21,14 @@ import staunch.chart.NotDrawn;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
+import staunch.envelope.DepthPoint;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.SurfaceLimit;
+import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
@@ -150,12 +152,7 @@ final class ReviewModel {
                         .filter(ChartImage.class::isInstance)
                         .map(this::figure)
                         .toList());
-        model.put(
-                "notDrawn",
-                figures.stream()
-                        .filter(NotDrawn.class::isInstance)
-                        .map(this::figure)
-                        .toList());
+        model.put("notDrawn", notDrawn(figures));
         List<ResultTable> maasp = new ArrayList<>();
         section.maasp().ifPresent(m -> maasp.add(Tables.maasp(m, units)));
         maasp.add(Tables.maaspAgainstMud(section, units).thinned(ROWS_ALONG));
@@ -164,7 +161,11 @@ final class ReviewModel {
         if (section.verdict().outcome() != Verdict.Outcome.NOT_SHUT_IN) {
             tolerance.add(Tables.influxes(section, units));
         }
-        tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
+        Optional<String> nowhere = nowhereAssessed(section);
+        if (nowhere.isEmpty()) {
+            tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
+        }
+        model.put("nowhereAssessed", nowhere.orElse(""));
         tolerance.add(Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG));
         tolerance.add(Tables.influxMargins(section, units));
         model.put("toleranceTables", tables(tolerance));
@@ -179,6 +180,33 @@ final class ReviewModel {
         model.put("assumptions", table(Tables.assumptions(section, units)));
         model.put("sources", sources(section));
         return model;
+    }
+
+    /** Titles of the charts that have no data, together where the reason is the same. */
+    private static List<Map<String, String>> notDrawn(List<Figure> figures) {
+        Map<String, List<String>> titles = new LinkedHashMap<>();
+        for (Figure figure : figures) {
+            if (figure instanceof NotDrawn not) {
+                titles.computeIfAbsent(not.reason(), r -> new ArrayList<>()).add(not.title());
+            }
+        }
+        return titles.entrySet().stream()
+                .map(e -> Map.of("titles", String.join("; ", e.getValue()), "reason", e.getKey()))
+                .toList();
+    }
+
+    /** The one reason for which no depth of the section has a tolerance; a table would only repeat it. */
+    private static Optional<String> nowhereAssessed(SectionEnvelope section) {
+        Set<String> reasons = new LinkedHashSet<>();
+        for (DepthPoint point : section.alongSection()) {
+            for (Tolerance tolerance : List.of(point.drilled(), point.swabbed())) {
+                if (!(tolerance instanceof Tolerance.NotAssessed not)) {
+                    return Optional.empty();
+                }
+                reasons.add(not.reason());
+            }
+        }
+        return reasons.size() == 1 ? reasons.stream().findFirst() : Optional.empty();
     }
 
     private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {

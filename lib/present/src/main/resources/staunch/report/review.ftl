@@ -14,6 +14,10 @@
 <#macro figure f>
 <figure><#if f.drawn>${f.html}<#else><p class="not-drawn">Not drawn: ${f.reason}.</p></#if><figcaption>${f.title}</figcaption></figure>
 </#macro>
+<#macro sources s>
+<div class="sources"><h4>Sources</h4>
+<#if s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if></div>
+</#macro>
 <!DOCTYPE html>
 <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
 <head>
@@ -112,18 +116,19 @@ ${css}
 <ul class="warnings"><#list s.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
 </#if>
 <#-- On sheets they fill the page that the verdict leaves open; on screen the charts come first. -->
-<#if paged><@table s.assumptions/></#if>
+<#if paged><@table s.assumptions/><@sources s/></#if>
 <h3>Charts</h3>
 <div class="figures">
 <#list s.figures as f><@figure f/></#list>
 </div>
-<#if s.notDrawn?has_content><ul class="not-drawn"><#list s.notDrawn as f><li>${f.title}: not drawn, ${f.reason}.</li></#list></ul></#if>
+<#if s.notDrawn?has_content><ul class="not-drawn"><#list s.notDrawn as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
 <#if s.maaspTables?has_content>
 <h3>MAASP</h3>
 <div class="tables"><#list s.maaspTables as t><@table t/></#list></div>
 </#if>
 <#if s.toleranceTables?has_content>
 <h3>Kick tolerance</h3>
+<#if s.nowhereAssessed?has_content><p>Not assessed at any depth of the section: ${s.nowhereAssessed}.</p></#if>
 <div class="tables"><#list s.toleranceTables as t><@table t/></#list></div>
 </#if>
 <#if s.hands?has_content>
@@ -135,9 +140,8 @@ ${css}
 <#if !paged>
 <h3>Assumptions and sources</h3>
 <@table s.assumptions/>
+<@sources s/>
 </#if>
-<h4>Sources</h4>
-<#if s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if>
 </section>
 </#list>
 
