@@ -21,28 +21,32 @@ final class MarginSolver {
     private static final double POSITION_TOLERANCE = 0.05;
 
     private final ToleranceSolver tolerance;
+    private final GasColumn column;
     private final DrilledHole hole;
     private final Kick kick;
     private final LowerEnd mudLine;
     private final double mass;
 
-    private MarginSolver(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double mass) {
+    private MarginSolver(ToleranceSolver tolerance, GasColumn column, DrilledHole hole, Kick kick, double volume) {
         this.tolerance = tolerance;
+        this.column = column;
         this.hole = hole;
         this.kick = kick;
         this.mudLine = tolerance.mudLine(hole, kick);
-        this.mass = mass;
+        column.start(hole.verticalDepth(), kick.formationPressure());
+        double top = hole.grid().topOfVolume(hole.measuredDepth(), volume);
+        this.mass = hole.grid().mass(column, top, hole.measuredDepth());
     }
 
     /** Margins over the displacement of an influx that fills a volume of the annulus at shut-in. */
     static InfluxMargin solve(
             ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume, String volumeBasis) {
-        return new MarginSolver(tolerance, hole, kick, mass(tolerance, hole, kick, volume)).solve(volume, volumeBasis);
+        return new MarginSolver(tolerance, tolerance.fineColumn(), hole, kick, volume).solve(volume, volumeBasis);
     }
 
     /** Least margin at the shoe alone, from fewer positions: what a depth of the section needs. */
     static double atShoe(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {
-        MarginSolver solver = new MarginSolver(tolerance, hole, kick, mass(tolerance, hole, kick, volume));
+        MarginSolver solver = new MarginSolver(tolerance, tolerance.column(), hole, kick, volume);
         double shoe = hole.limit().top(0);
         List<State> states = new ArrayList<>();
         for (int i = 0; i <= FEW_POSITIONS; i++) {
@@ -52,13 +56,6 @@ final class MarginSolver {
                 hole.measuredDepth(), hole.verticalDepth(), kick.formationPressure(), Stage.Moment.SHUT_IN);
         return Math.min(
                 shutIn.shoeMargin, solver.refined(solver.withTopsAtBreaks(states), State::shoeMargin).shoeMargin);
-    }
-
-    private static double mass(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {
-        GasColumn column = tolerance.column();
-        column.start(hole.verticalDepth(), kick.formationPressure());
-        double top = hole.grid().topOfVolume(hole.measuredDepth(), volume);
-        return hole.grid().mass(column, top, hole.measuredDepth());
     }
 
     private InfluxMargin solve(double volume, String volumeBasis) {
@@ -160,7 +157,6 @@ final class MarginSolver {
     }
 
     private State state(double lower, double lowerVertical, double lowerPressure, Stage.Moment moment) {
-        GasColumn column = tolerance.column();
         column.start(lowerVertical, lowerPressure);
         double top = hole.grid().topOfMass(column, lower, mass);
         FormationLimit limit = hole.limit();

@@ -27,6 +27,7 @@ final class ToleranceSolver {
     static final double SAME_PRESSURE = 1e-6;
 
     private final GasColumn column;
+    private final GasColumn fineColumn;
     private final MudColumn mud;
     private final MethodOptions options;
     private final Circulation circulation;
@@ -48,6 +49,7 @@ final class ToleranceSolver {
             Circulation circulation,
             int samples) {
         this.column = new GasColumn(gas, temperature);
+        this.fineColumn = GasColumn.fine(gas, temperature);
         this.mud = mud;
         this.options = options;
         this.circulation = circulation;
@@ -79,6 +81,11 @@ final class ToleranceSolver {
 
     GasColumn column() {
         return column;
+    }
+
+    /** Column that conserves mass to 1e-10 from position to position. */
+    GasColumn fineColumn() {
+        return fineColumn;
     }
 
     MudColumn mud() {

@@ -15,14 +15,14 @@ import staunch.well.WellPath;
  * integrals over a gas column run over. Pieces are numbered downwards.
  *
  * <p>On a straight piece the mass of a static gas column is exact, m = A Δp / (g cos θ), since dp = ρ g cos θ ds; on an
- * arc, a near-horizontal piece or for the fixed-gradient gas, ∫ A ρ ds is taken by two-point Gauss–Legendre, whose error
- * over the 30 m of a survey leg is below 1e-12 of the mass.
+ * arc, a near-horizontal piece or for the fixed-gradient gas, ∫ A ρ ds is taken by three-point Gauss–Legendre, whose error
+ * over 40 m at a dogleg of 20° in 30 m is below 1e-10 of the mass.
  */
 public final class AnnulusGrid {
     private static final double STRAIGHT = 1e-9;
     private static final double NEARLY_HORIZONTAL = 0.05;
     private static final double LONGEST_QUADRATURE = 40.0;
-    private static final double GAUSS_OFFSET = Math.sqrt(3) / 6;
+    private static final double GAUSS_OFFSET = Math.sqrt(0.6) / 2;
 
     private final WellPath path;
     private final double[] measured;
@@ -30,6 +30,7 @@ public final class AnnulusGrid {
     private final double[] area;
     private final boolean[] straight;
     private final double[] upperGauss;
+    private final double[] middleGauss;
     private final double[] lowerGauss;
 
     private AnnulusGrid(WellPath path, double[] measured, double[] vertical, double[] area, boolean[] straight) {
@@ -39,11 +40,13 @@ public final class AnnulusGrid {
         this.area = area;
         this.straight = straight;
         this.upperGauss = new double[area.length];
+        this.middleGauss = new double[area.length];
         this.lowerGauss = new double[area.length];
         for (int i = 0; i < area.length; i++) {
             double middle = 0.5 * (measured[i] + measured[i + 1]);
             double offset = GAUSS_OFFSET * (measured[i + 1] - measured[i]);
             upperGauss[i] = verticalDepth(i, middle - offset);
+            middleGauss[i] = verticalDepth(i, middle);
             lowerGauss[i] = verticalDepth(i, middle + offset);
         }
     }
@@ -347,18 +350,21 @@ public final class AnnulusGrid {
         if (length <= LONGEST_QUADRATURE && upper == measured[piece] && lower == measured[piece + 1]) {
             return area[piece]
                     * length
-                    / 2
-                    * (density(column, upperGauss[piece], ownWeight) + density(column, lowerGauss[piece], ownWeight));
+                    / 18
+                    * (5 * density(column, upperGauss[piece], ownWeight)
+                            + 8 * density(column, middleGauss[piece], ownWeight)
+                            + 5 * density(column, lowerGauss[piece], ownWeight));
         }
         int parts = (int) Math.ceil(length / LONGEST_QUADRATURE);
         double h = length / parts;
         double sum = 0;
         for (int i = 0; i < parts; i++) {
             double middle = upper + (i + 0.5) * h;
-            sum += density(column, verticalDepth(piece, middle - GAUSS_OFFSET * h), ownWeight)
-                    + density(column, verticalDepth(piece, middle + GAUSS_OFFSET * h), ownWeight);
+            sum += 5 * density(column, verticalDepth(piece, middle - GAUSS_OFFSET * h), ownWeight)
+                    + 8 * density(column, verticalDepth(piece, middle), ownWeight)
+                    + 5 * density(column, verticalDepth(piece, middle + GAUSS_OFFSET * h), ownWeight);
         }
-        return area[piece] * h / 2 * sum;
+        return area[piece] * h / 18 * sum;
     }
 
     private static double density(GasColumn column, double z, boolean ownWeight) {

@@ -42,6 +42,7 @@ final class Wells {
     private double[] strengthDepths = {0, 9000};
     private double[] strengthDensities = {1860, 1860};
     private double porePressureDensity = 1400;
+    private OptionalDouble highPorePressureDensity = OptionalDouble.empty();
     private List<HoleInterval> hole;
     private DrillString string = new DrillString(List.of(new StringComponent("drill pipe", 10, PIPE, 0.1086)));
     private MethodOptions options = MethodOptions.DEFAULT;
@@ -88,6 +89,11 @@ final class Wells {
         return this;
     }
 
+    Wells highPore(double density) {
+        highPorePressureDensity = OptionalDouble.of(density);
+        return this;
+    }
+
     Wells strength(double... depthsAndDensities) {
         int n = depthsAndDensities.length / 2;
         strengthDepths = new double[n];
@@ -126,6 +132,11 @@ final class Wells {
 
     Wells isothermal(double kelvin) {
         temperature = TemperatureProfile.isothermal(kelvin);
+        return this;
+    }
+
+    Wells temperature(TemperatureProfile profile) {
+        temperature = profile;
         return this;
     }
 
@@ -205,6 +216,10 @@ final class Wells {
         return PressureProfile.of(depths, p);
     }
 
+    private static PressureProfile ofDensity(double density) {
+        return profile(new double[] {0, 9000}, new double[] {density, density});
+    }
+
     SectionInput input() {
         CasingString casing = new CasingString(
                 "9 5/8 in casing",
@@ -251,8 +266,12 @@ final class Wells {
                 OptionalDouble.of(0),
                 Optional.of(criteria));
         EarthModel earth = new EarthModel(
-                Optional.of(Range.of(
-                        profile(new double[] {0, 9000}, new double[] {porePressureDensity, porePressureDensity}))),
+                Optional.of(new Range(
+                        ofDensity(porePressureDensity),
+                        Optional.empty(),
+                        highPorePressureDensity.isPresent()
+                                ? Optional.of(ofDensity(highPorePressureDensity.getAsDouble()))
+                                : Optional.empty())),
                 Optional.of(Range.of(profile(strengthDepths, strengthDensities))),
                 List.of(),
                 zones,
