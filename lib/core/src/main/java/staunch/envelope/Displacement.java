@@ -1,5 +1,6 @@
 package staunch.envelope;
 
+import java.util.Arrays;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.GasColumn;
 import staunch.influx.LowerEnd;
@@ -40,6 +41,8 @@ final class Displacement {
     private double bestTop;
     private double bestBottom;
     private int bestSegment;
+    private double[] kinks = new double[8];
+    private int kinkCount;
 
     Displacement(AnnulusGrid grid, FormationLimit limit, GasColumn column, int samples) {
         this.grid = grid;
@@ -168,6 +171,7 @@ final class Displacement {
     /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */
     double leastMassWhileRising(LowerEnd mudLine) {
         bestMass = UNLIMITED;
+        kinkCount = 0;
         greatestMudPressure = 0;
         for (int i = 0; i <= grid.pieces(); i++) {
             greatestMudPressure =
@@ -177,14 +181,18 @@ final class Displacement {
             if (grid.isBreak(i)) {
                 double lower = grid.measuredDepth(i);
                 double z = grid.verticalDepth(i);
-                keep(massAtLowerEnd(lower, z, mudLine.pressure(lower, z)));
+                double mass = massAtLowerEnd(lower, z, mudLine.pressure(lower, z));
+                keep(mass);
+                if (mass != UNLIMITED) {
+                    addKink(foundTop);
+                }
             }
         }
         double spacing = (limit.bottom(limit.segments() - 1) - limit.top(0)) / samples;
         int first = 0;
         for (int s = 0; s < limit.segments(); s++) {
             if (limit.breakBelow(s)) {
-                scan(first, s, spacing, mudLine);
+                scanBetweenKinks(first, s, spacing, mudLine);
                 first = s + 1;
             }
         }
@@ -214,10 +222,29 @@ final class Displacement {
         return mass;
     }
 
-    /** Samples a span without breaks and searches each bracket whose middle is the lowest. */
-    private void scan(int first, int last, double spacing, LowerEnd mudLine) {
+    /** Keeps the tops at which the lower end meets a change of cross-section: there the mass changes slope. */
+    private void addKink(double top) {
+        if (kinkCount == kinks.length) {
+            kinks = Arrays.copyOf(kinks, 2 * kinkCount);
+        }
+        kinks[kinkCount++] = top;
+    }
+
+    private void scanBetweenKinks(int first, int last, double spacing, LowerEnd mudLine) {
         double from = limit.top(first);
         double to = limit.bottom(last);
+        Arrays.sort(kinks, 0, kinkCount);
+        for (int i = 0; i < kinkCount; i++) {
+            if (kinks[i] > from + SEARCH_TOLERANCE && kinks[i] < to - SEARCH_TOLERANCE) {
+                scan(first, last, from, kinks[i], spacing, mudLine);
+                from = kinks[i];
+            }
+        }
+        scan(first, last, from, to, spacing, mudLine);
+    }
+
+    /** Samples a span without breaks and searches each bracket whose middle is the lowest. */
+    private void scan(int first, int last, double from, double to, double spacing, LowerEnd mudLine) {
         int n = Math.max(2, (int) Math.ceil((to - from) / spacing));
         double h = (to - from) / n;
         double m0 = at(first, last, from, mudLine);

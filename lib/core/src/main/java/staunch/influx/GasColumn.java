@@ -25,6 +25,10 @@ import staunch.units.Si;
 public final class GasColumn {
     private static final double LONGEST_STEP = 200.0;
     private static final double FINE_STEP = 25.0;
+
+    /** Of the last step, how far its cubic is carried on: after a short one, to a kink, it would run away. */
+    private static final double FARTHEST_GUESS = 3;
+
     private static final double SAME_DEPTH = 1e-6;
     private static final double LOG_TOLERANCE = 1e-10;
     private static final int MOST_ITERATIONS = 50;
@@ -236,6 +240,9 @@ public final class GasColumn {
                 return constant;
             }
             double s = (z - depth[last - 1]) / (depth[last] - depth[last - 1]);
+            if (s > FARTHEST_GUESS) {
+                return constant;
+            }
             int i = last - 1;
             return slope[i] + s * (c1[i] + s * (c2[i] + s * c3[i]));
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -31,6 +32,28 @@ class RefinementLawTest {
         double expected = AnySection.allowed(fine);
         double tolerance = Double.isInfinite(expected) ? 0 : STABLE * expected;
         assertEquals(expected, AnySection.allowed(coarse), tolerance, coarse + " and " + fine);
+    }
+
+    /** A column that starts a hair's breadth above a kink takes one short step and then a long one. */
+    @Example
+    void stableWithAKinkOfTheTemperatureJustBelowTheShoe() {
+        TemperatureProfile line = Wells.standard().temperature();
+        for (double below : new double[] {1e-8, 1e-6, 1e-3, 1}) {
+            double kink = Wells.SHOE + below;
+            TemperatureProfile kinked = TemperatureProfile.of(
+                    new double[] {0, kink, 9000}, new double[] {line.at(0), line.at(kink), line.at(9000)});
+            stable(
+                    Wells.standard().temperature(kinked).drilled(),
+                    Wells.standard().drilled());
+        }
+    }
+
+    /** The lower end passes from beside drill pipe to beside collars between two samples of the top. */
+    @Example
+    void aLowBetweenTwoSamplesIsFound() {
+        stableUnderMorePositionsOfTheBubble(
+                new AnySection(1593.435, 302.151, 1128.502, 21.889, -6.682, 9.084, 50.597, 86.722, 0.015));
+        stableUnderMorePositionsOfTheBubble(new AnySection(1500, 300, 1100, 20, 0, 0, 16.034, 92.717, 0.002));
     }
 
     @Property(tries = 60)
