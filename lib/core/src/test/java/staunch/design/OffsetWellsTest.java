@@ -326,7 +326,9 @@ class OffsetWellsTest {
             fails(s, s.envelope().swabbed().tolerance(), s.chokeFriction() - maasp);
             IntensityLimit.Largest zeroGain =
                     assertInstanceOf(IntensityLimit.Largest.class, s.envelope().zeroGainMargin());
-            assertEquals(maasp / (G * s.bottom()), zeroGain.intensity(), 1e-6, s.toString());
+            // Where the loss in the choke line alone breaks the formation, circulating does so whatever the kick.
+            double left = s.chokeFriction() > maasp ? maasp - s.chokeFriction() : maasp;
+            assertEquals(left / (G * s.bottom()), zeroGain.intensity(), 1e-6, s.toString());
         }
     }
 
