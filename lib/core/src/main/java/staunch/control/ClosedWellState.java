@@ -3,9 +3,13 @@ package staunch.control;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import staunch.influx.AnnulusGrid;
+import staunch.influx.FlowChannel;
 import staunch.influx.GasColumn;
+import staunch.influx.SlipConditions;
+import staunch.influx.SlipLaw;
 import staunch.units.ConvergenceFault;
 import staunch.units.Physics;
+import staunch.well.Annulus;
 
 /**
  * Mud, gas, mud: a bubble whose lower end stands at a depth, with a pressure at the bottom of the hole. A workspace for one
@@ -270,5 +274,41 @@ final class ClosedWellState {
         return well.limits().stream()
                 .mapToDouble(l -> pressureAt(l.measuredDepth()))
                 .toArray();
+    }
+
+    /** Time per length of rise, s/m; infinite where the gas stays. */
+    double slowness(SlipLaw law) {
+        Annulus annulus = well.annulus();
+        int i = 0;
+        while (i < annulus.count() - 1 && annulus.bottom(i) < lower) {
+            i++;
+        }
+        return 1
+                / law.driftVelocity(new SlipConditions(
+                        new FlowChannel(annulus.holeDiameter(i), annulus.pipeDiameter(i)),
+                        Math.min(well.path().inclination(lower), Math.PI / 2),
+                        well.mud().density(),
+                        well.mud().viscosity(),
+                        gasDensityAtLowerEnd(),
+                        0,
+                        0.5));
+    }
+
+    /** Whether the hole goes down anywhere on the way up from one depth to another. */
+    boolean turnsDown(double from, double to) {
+        double[] turns = well.path().nodesBetween(to, from);
+        double last = well.path().verticalDepth(from);
+        for (int i = turns.length - 1; i >= -1; i--) {
+            double here = well.path().verticalDepth(i >= 0 ? turns[i] : to);
+            if (here > last + 1e-6) {
+                return true;
+            }
+            last = here;
+        }
+        return false;
+    }
+
+    MigrationPoint point(double time) {
+        return new MigrationPoint(time, lower, upper, surfaceGauge(), bottomHole, gasVolume(), watched());
     }
 }

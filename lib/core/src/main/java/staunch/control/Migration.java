@@ -7,14 +7,11 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import staunch.influx.AnnulusGrid;
-import staunch.influx.FlowChannel;
 import staunch.influx.MigrationBracket;
-import staunch.influx.SlipConditions;
 import staunch.influx.SlipLaw;
 import staunch.units.Kind;
 import staunch.units.Physics;
 import staunch.units.Si;
-import staunch.well.Annulus;
 
 /**
  * A bubble that rises in a closed well, by balance of volume and mass (own derivation). The bubble is one piece, static in
@@ -110,11 +107,11 @@ public final class Migration {
 
     private MigrationCurve run() {
         List<Node> nodes = new ArrayList<>();
-        nodes.add(new Node(point(0), slowness(), 0));
+        nodes.add(new Node(state.point(0), slowness(), 0));
         MigrationCurve.Ending ending = MigrationCurve.Ending.TOP;
         for (double next : targets()) {
             Node last = nodes.get(nodes.size() - 1);
-            if (turnsDown(last.lowerEnd(), next)) {
+            if (state.turnsDown(last.lowerEnd(), next)) {
                 ending = MigrationCurve.Ending.TRAPPED;
                 break;
             }
@@ -146,19 +143,6 @@ public final class Migration {
             depths.add(limit.measuredDepth());
         }
         return depths.headSet(grid.bottom(), false).descendingSet();
-    }
-
-    private boolean turnsDown(double from, double to) {
-        double[] turns = well.path().nodesBetween(to, from);
-        double last = well.path().verticalDepth(from);
-        for (int i = turns.length - 1; i >= -1; i--) {
-            double here = well.path().verticalDepth(i >= 0 ? turns[i] : to);
-            if (here > last + 1e-6) {
-                return true;
-            }
-            last = here;
-        }
-        return false;
     }
 
     /** Adds the points up to the next lower end; true where the gas has reached the top before. */
@@ -225,35 +209,11 @@ public final class Migration {
             }
         }
         double perMetre = rise > 0 ? (state.bottomHole() - pressure) / rise : before.perMetre();
-        return new Node(point(time), here, perMetre);
-    }
-
-    private MigrationPoint point(double time) {
-        return new MigrationPoint(
-                time,
-                state.lowerEnd(),
-                state.upperEnd(),
-                state.surfaceGauge(),
-                state.bottomHole(),
-                state.gasVolume(),
-                state.watched());
+        return new Node(state.point(time), here, perMetre);
     }
 
     private double slowness() {
-        Annulus annulus = well.annulus();
-        int i = 0;
-        while (i < annulus.count() - 1 && annulus.bottom(i) < state.lowerEnd()) {
-            i++;
-        }
-        return 1
-                / law.driftVelocity(new SlipConditions(
-                        new FlowChannel(annulus.holeDiameter(i), annulus.pipeDiameter(i)),
-                        Math.min(well.path().inclination(state.lowerEnd()), Math.PI / 2),
-                        well.mud().density(),
-                        well.mud().viscosity(),
-                        state.gasDensityAtLowerEnd(),
-                        0,
-                        0.5));
+        return state.slowness(law);
     }
 
     private List<MigrationCurve.LimitTime> crossings(List<Node> nodes) {

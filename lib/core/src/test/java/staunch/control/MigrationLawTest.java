@@ -30,16 +30,16 @@ import staunch.well.SurveyStation;
 import staunch.well.WellPath;
 
 class MigrationLawTest {
-    private static final Gas IDEAL = new IdealGas(0.018);
-    private static final Gas REAL = RealGas.of(GasComposition.sweet(0.65));
+    static final Gas IDEAL = new IdealGas(0.018);
+    static final Gas REAL = RealGas.of(GasComposition.sweet(0.65));
     private static final TemperatureProfile WARM =
             TemperatureProfile.of(new double[] {0, 5000}, new double[] {290, 440});
     private static final ClosedWell.WellMud MUD = new ClosedWell.WellMud(1300, 0.02, 1300);
     private static final double HYDROSTATIC = 101_325 + 9.80665 * 1300 * 3000;
-    private static final SlipLaw SLOW = new FixedRiseRate("slow", 0.1, new Source("test", ""));
+    static final SlipLaw SLOW = new FixedRiseRate("slow", 0.1, new Source("test", ""));
 
     /** One bore and one pipe from surface to 3000 m. */
-    private static final Annulus UNIFORM = Annulus.of(new AnnulusGeometry(
+    static final Annulus UNIFORM = Annulus.of(new AnnulusGeometry(
             List.of(KillWells.casing(0, 3000, 0.2159)),
             List.of(),
             new DrillString(List.of(new StringComponent("drill pipe", 100, 0.127, 0.1086))),
@@ -47,7 +47,7 @@ class MigrationLawTest {
             0,
             3000));
 
-    private static ClosedWell well(Annulus annulus, Gas gas, ClosedWell.Yielding yielding, double volume) {
+    static ClosedWell well(Annulus annulus, Gas gas, ClosedWell.Yielding yielding, double volume) {
         TemperatureProfile temperature = gas == IDEAL ? TemperatureProfile.isothermal(330) : WARM;
         return new ClosedWell(
                 WellPath.vertical(3000),
