@@ -20,7 +20,8 @@ class KernelInfo(KernelCase):
         self.assertEqual("java", language["pygments_lexer"])
 
     def test_kernel_info_on_control_while_busy(self):
-        sleeping = self.send("Thread.sleep(60_000)", stop_on_error=False)
+        sleeping = self.send('System.out.println("running"); Thread.sleep(60_000);')
+        self.await_text(sleeping, "running")
         message = self.client.session.msg("kernel_info_request", {})
         self.client.control_channel.send(message)
         reply = self.client.get_control_msg(timeout=30)

@@ -27,8 +27,10 @@ final class CellContext {
 
     // System.out is one per process, so which cell a thread prints for can only be kept per process too.
     private static final InheritableThreadLocal<CellContext> OF_THREAD = new InheritableThreadLocal<>();
+    private static final ThreadLocal<Boolean> OUTSIDE = ThreadLocal.withInitial(() -> false);
     private static volatile CellContext latest;
     private static volatile boolean anyInterrupted;
+    private static volatile boolean anyLeftBehind;
 
     private final OutputSink sink;
     private final OutputPump pump;
@@ -51,6 +53,9 @@ final class CellContext {
 
     /** The cell the calling thread works for, if any. */
     static Optional<CellContext> current() {
+        if (OUTSIDE.get()) {
+            return Optional.empty();
+        }
         CellContext inherited = OF_THREAD.get();
         // The common pool's workers live on from cell to cell; they work for whichever runs now.
         if (Thread.currentThread() instanceof ForkJoinWorkerThread worker
@@ -65,6 +70,16 @@ final class CellContext {
         return Optional.ofNullable(latest);
     }
 
+    /** Runs {@code action} as if it were no cell's: what it prints goes to the process's own streams. */
+    static void outside(Runnable action) {
+        OUTSIDE.set(true);
+        try {
+            action.run();
+        } finally {
+            OUTSIDE.remove();
+        }
+    }
+
     /** Makes the calling thread, and those it starts, work for this cell. */
     void enter() {
         OF_THREAD.set(this);
@@ -72,7 +87,10 @@ final class CellContext {
 
     void begin() {
         latest = this;
-        anyInterrupted = false;
+        // Code that was left behind may still come to a checkpoint, and shall end there.
+        if (!anyLeftBehind) {
+            anyInterrupted = false;
+        }
     }
 
     static void checkpoint() {
@@ -84,6 +102,12 @@ final class CellContext {
     void interrupt() {
         interrupted = true;
         anyInterrupted = true;
+    }
+
+    /** Interrupts code nobody waits for any more. */
+    void leaveBehind() {
+        anyLeftBehind = true;
+        interrupt();
     }
 
     /** Interrupts for want of memory. */

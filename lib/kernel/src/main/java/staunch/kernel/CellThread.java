@@ -76,7 +76,7 @@ final class CellThread {
         synchronized (lock) {
             if (running != null && !running.done) {
                 worker.retired = true;
-                running.cell.interrupt();
+                running.cell.leaveBehind();
                 running.end(null, reason);
                 lock.notifyAll();
             }

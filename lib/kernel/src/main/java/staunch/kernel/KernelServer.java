@@ -148,11 +148,12 @@ final class KernelServer {
                 if (socket.awaitInput(POLL_MILLIS)) {
                     next.run();
                 }
-            } catch (RuntimeException e) {
-                System.err.println("kernel: a message was dropped: " + e);
             } catch (OutOfMemoryError e) {
                 // A cell has filled the heap and is about to fail; a front end asks again.
                 Thread.yield();
+            } catch (RuntimeException | Error e) {
+                // Whatever one message has led to, the next one must find this thread alive.
+                System.err.println("kernel: a message was dropped: " + e);
             }
         }
         socket.close();

@@ -29,7 +29,7 @@ public final class NotebookRunner {
     public NotebookRunner(SessionOptions options, ParameterWriter parameters, Consumer<String> log) {
         this.options = options;
         this.parameters = parameters;
-        this.log = log;
+        this.log = line -> CellContext.outside(() -> log.accept(line));
     }
 
     /**

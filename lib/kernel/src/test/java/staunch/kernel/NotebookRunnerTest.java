@@ -57,7 +57,11 @@ class NotebookRunnerTest {
     }
 
     private NotebookRun run(Path notebook, Map<String, String> overrides) throws IOException {
-        NotebookRunner runner = new NotebookRunner(SessionOptions.standard(), ParameterWriter.java(), log::add);
+        // A log that prints must not end up in the output of the cell that causes its lines.
+        NotebookRunner runner = new NotebookRunner(SessionOptions.standard(), ParameterWriter.java(), line -> {
+            System.out.println(line);
+            log.add(line);
+        });
         return runner.run(notebook, overrides, folder.resolve("out"));
     }
 
