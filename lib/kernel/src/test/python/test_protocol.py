@@ -249,6 +249,9 @@ class Display(KernelCase):
         updated = run.contents("update_display_data")[0]
         self.assertEqual("two", updated["data"]["text/plain"])
         self.assertEqual(shown["transient"]["display_id"], updated["transient"]["display_id"])
+        named = self.ok('updateDisplay(handle.id(), "by its id");').published[-1]
+        self.assertEqual("update_display_data", named[0])
+        self.assertEqual(shown["transient"], named[1]["transient"])
 
     def test_update_from_a_later_cell(self):
         run = self.ok('handle.update("three");') if self.declared("handle") else None
@@ -261,6 +264,7 @@ class Display(KernelCase):
         return self.run_cell(name, silent=True).status == "ok"
 
     def test_clear_output(self):
+        self.assertEqual([{"wait": False}], self.ok("clearOutput()").contents("clear_output"))
         self.assertEqual([{"wait": False}], self.ok("clearOutput(false)").contents("clear_output"))
         self.assertEqual([{"wait": True}], self.ok("clearOutput(true)").contents("clear_output"))
 
@@ -287,7 +291,7 @@ class Assistance(KernelCase):
             ("Math.sqr", "sqrt(", 5),
             ("System.out.printl", "println(", 11),
             ("import java.util.ArrayLi", "ArrayList", 17),
-            ("clearOut", "clearOutput(", 0),
+            ("notebookFol", "notebookFolder()", 0),
         ):
             with self.subTest(code):
                 answer = self.complete(code)

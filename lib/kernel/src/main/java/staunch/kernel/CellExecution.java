@@ -3,10 +3,10 @@ package staunch.kernel;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.util.Optional;
-import jdk.jshell.execution.LocalExecutionControl;
+import jdk.jshell.execution.DirectExecutionControl;
 
 /** Runs what JShell has compiled on the cell thread, and keeps the real value and the real throwable of each run. */
-final class CellExecution extends LocalExecutionControl {
+final class CellExecution extends DirectExecutionControl {
     private final CellThread thread;
     private final DisplayRegistry displays;
     private CellContext cell;

@@ -163,6 +163,8 @@ final class KernelServer {
         publisher.status(request, "busy");
         try {
             dispatch(socket, request);
+        } catch (RuntimeException | StackOverflowError e) {
+            replyError(socket, request, e);
         } finally {
             publisher.status(request, "idle");
         }
@@ -212,6 +214,16 @@ final class KernelServer {
 
     private void reply(WireSocket socket, Message<JsonObject> request, MessageType<?> type, JsonObject content) {
         socket.sendMessage(Publisher.message(sessionId, request.getIdentities(), request, type, content));
+    }
+
+    /** A front end that waits for an answer gets one, also where the compiler's tools break on what it asks. */
+    private void replyError(WireSocket socket, Message<JsonObject> request, Throwable fault) {
+        String type = request.getHeader().getType().getName().replace("_request", "_reply");
+        String message = Optional.ofNullable(fault.getMessage()).orElse("");
+        String name = fault.getClass().getSimpleName();
+        JsonObject answer = Json.error(new CellError(name, message, List.of(name + ": " + message)));
+        answer.addProperty("status", "error");
+        reply(socket, request, MessageType.getType(type), answer);
     }
 
     private NotebookSession session() {

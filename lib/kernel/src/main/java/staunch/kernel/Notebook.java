@@ -21,6 +21,17 @@ public final class Notebook {
         return display(MimeBundle.html(html, plain));
     }
 
+    /** Shows {@code value} in place of what the display of this id shows now. */
+    public static void updateDisplay(String id, Object value) {
+        CellContext cell = cell();
+        cell.updateDisplay(cell.displays().render(value), id);
+    }
+
+    /** Removes what the calling cell has put out so far. */
+    public static void clearOutput() {
+        clearOutput(false);
+    }
+
     /** Removes what the calling cell has put out so far; with {@code wait}, when its next output arrives. */
     public static void clearOutput(boolean wait) {
         cell().clearOutput(wait);

@@ -2,6 +2,7 @@ package staunch.kernel;
 
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,11 +56,16 @@ public final class NotebookRunner {
         Optional<NotebookRun.Failure> failure = execute(file, options.withFolder(folder));
         file.languageInfo();
         Files.createDirectories(outputFolder);
-        Files.writeString(executed, file.json());
-        Files.writeString(page, new NotebookPage(stem, new Markdown(log)).render(file.cells(), overrides, failure));
+        write(executed, file.json());
+        write(page, new NotebookPage(stem, new Markdown(log)).render(file.cells(), overrides, failure));
         log.accept(failure.map(failed -> "stopped at cell " + failed.cell() + " of " + name)
                 .orElse("finished " + name));
         return new NotebookRun(executed, page, failure);
+    }
+
+    /** A cell may print half of a surrogate pair; that is no reason to lose the whole run. */
+    private static void write(Path file, String text) throws IOException {
+        Files.write(file, text.getBytes(StandardCharsets.UTF_8));
     }
 
     private void override(Path notebook, List<NotebookFile.Cell> cells, Map<String, String> overrides) {
