@@ -86,8 +86,9 @@ class Interrupt(KernelCase):
         self.assertEqual("42", self.ok("kept + 1").result)
 
     def test_idle_kernel_is_not_disturbed(self):
-        self.manager.interrupt_kernel()
-        self.assertEqual("2", self.ok("1 + 1").result)
+        for _ in range(20):
+            self.manager.interrupt_kernel()
+            self.assertEqual("2", self.ok("1 + 1").result)
 
     def test_queue_is_aborted(self):
         first = self.send('System.out.println("running"); Thread.sleep(60_000);')

@@ -3,11 +3,14 @@ package staunch.kernel;
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 import java.security.GeneralSecurityException;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
@@ -45,6 +48,7 @@ final class KernelServer {
     private final List<Thread> threads;
     private final CountDownLatch shutdown = new CountDownLatch(1);
     private volatile boolean closing;
+    private volatile Message<JsonObject> executing;
     // Used by the shell's thread alone, like the count.
     private final Deque<Message<JsonObject>> queued = new ArrayDeque<>();
     private int executionCount;
@@ -177,7 +181,11 @@ final class KernelServer {
         JsonObject content = request.getContent();
         switch (request.getHeader().getType().getName()) {
             case "kernel_info_request" -> reply(socket, request, MessageType.KERNEL_INFO_REPLY, kernelInfo());
-            case "execute_request" -> execute(request);
+            case "execute_request" -> {
+                executing = request;
+                execute(request);
+                executing = null;
+            }
             case "complete_request" -> reply(socket, request, MessageType.COMPLETE_REPLY, complete(content));
             case "inspect_request" -> reply(socket, request, MessageType.INSPECT_REPLY, inspect(content));
             case "is_complete_request" -> reply(socket, request, MessageType.IS_COMPLETE_REPLY, isComplete(content));
@@ -194,7 +202,7 @@ final class KernelServer {
                         MessageType.COMM_CLOSE_COMMAND,
                         Json.object("comm_id", Json.string(content, "comm_id", ""), "data", Map.of()));
             case "interrupt_request" -> {
-                if (session.isDone()) {
+                if (session.isDone() && !isOlder(request, executing)) {
                     session().interrupt();
                 }
                 reply(socket, request, MessageType.INTERRUPT_REPLY, Json.object("status", "ok"));
@@ -210,6 +218,27 @@ final class KernelServer {
                 // The protocol asks kernels to ignore what they do not know.
             }
         }
+    }
+
+    /**
+     * Whether an interrupt was sent before the cell that runs now, and so was meant for one that has ended meanwhile. Times
+     * are compared only within one front end, whose clock gave both.
+     */
+    private static boolean isOlder(Message<JsonObject> interrupt, Message<JsonObject> cell) {
+        if (cell == null
+                || !Objects.equals(
+                        interrupt.getHeader().getSessionId(), cell.getHeader().getSessionId())) {
+            return false;
+        }
+        try {
+            return sent(interrupt).isBefore(sent(cell));
+        } catch (DateTimeParseException e) {
+            return false;
+        }
+    }
+
+    private static OffsetDateTime sent(Message<JsonObject> message) {
+        return OffsetDateTime.parse(message.getHeader().getTimestamp().getDateString());
     }
 
     private void reply(WireSocket socket, Message<JsonObject> request, MessageType<?> type, JsonObject content) {
