@@ -125,10 +125,13 @@ public final class AnnulusGrid {
         vertical[0] = path.verticalDepth(nodes[0]);
         int interval = 0;
         double rateAbove = Double.NaN;
+        boolean mustStay = true;
         for (int i = 1; i < n; i++) {
             double a = measured[count];
             double b = nodes[i];
+            boolean asked = Arrays.binarySearch(must, b) >= 0;
             if (b - a < 1e-9) {
+                mustStay |= asked;
                 continue;
             }
             double middle = 0.5 * (a + b);
@@ -143,7 +146,8 @@ public final class AnnulusGrid {
                     && straight[count - 1]
                     && Math.abs(rate - rateAbove) < 1e-12
                     && area[count - 1] == areas[interval]
-                    && Arrays.binarySearch(must, a) < 0;
+                    && !mustStay;
+            mustStay = asked;
             if (joins) {
                 measured[count] = b;
                 vertical[count] = zb;
