@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -9,6 +10,7 @@ import staunch.earth.ExposedStrength;
 import staunch.earth.Gap;
 import staunch.earth.OpenHole;
 import staunch.envelope.MethodOptions.Estimates;
+import staunch.well.CasingString;
 
 /**
  * A pressure limit along the hole as nodes downwards: limit on both sides of each node and at the node itself, linear
@@ -56,9 +58,10 @@ final class LimitNodes {
 
     static Answer of(SectionInput input, Estimates estimates, double margin) {
         SectionPlan plan = input.plan();
-        String shoeName = input.casing().isEmpty()
-                ? "top of the open hole"
-                : "shoe of " + input.casing().get(input.casing().size() - 1).name();
+        String shoeName = input.casing().stream()
+                .max(Comparator.comparingDouble(CasingString::shoeDepth))
+                .map(string -> "shoe of " + string.name())
+                .orElse("top of the open hole");
         OpenHole hole = new OpenHole(shoeName, plan.topDepth(), plan.bottomDepth(), margin);
         ExposedStrength exposed = ExposedStrength.of(
                 input.earth(),

@@ -173,4 +173,20 @@ class EquipmentLimitsTest {
                 "casing P110",
                 nodes.weakPoint(1500, 1500, nodes.limitAt(1500, 1500)).basis());
     }
+
+    @Test
+    void theDeepestShoeNamesTheWeakPointWhateverTheOrderOfTheStrings() {
+        CasingString deep = string(
+                "9 5/8 in casing",
+                new double[] {0, Wells.SHOE},
+                new double[] {0.24448, 0.22049},
+                OptionalDouble.empty());
+        CasingString shallow =
+                string("20 in casing", new double[] {0, 1000}, new double[] {0.508, 0.476}, OptionalDouble.empty());
+        Tolerance.Finite finite = (Tolerance.Finite)
+                Inputs.evaluate(Inputs.casing(Wells.standard().input(), deep, shallow))
+                        .drilled()
+                        .tolerance();
+        assertEquals("shoe of 9 5/8 in casing", finite.weakPoint().name());
+    }
 }
