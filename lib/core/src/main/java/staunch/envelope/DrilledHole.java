@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.MudColumn;
-import staunch.units.Physics;
 import staunch.well.Annulus;
 import staunch.well.AnnulusGeometry;
 import staunch.well.CasingString;
@@ -132,10 +131,5 @@ final class DrilledHole {
     /** Volume an influx may fill at least where nothing limits it: the open hole, or all up to surface. */
     double fillVolume() {
         return fillVolume;
-    }
-
-    /** Equivalent density of an absolute pressure at a vertical depth, from the datum. */
-    static double equivalentDensity(double pressure, double verticalDepth) {
-        return (pressure - Physics.ATMOSPHERE) / (Physics.GRAVITY * verticalDepth);
     }
 }

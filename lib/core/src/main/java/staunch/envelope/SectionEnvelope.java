@@ -13,7 +13,7 @@ import staunch.units.Warning;
  * @param plan the section as given
  * @param shoeVerticalDepth vertical depth of the shoe above, m
  * @param bottomVerticalDepth vertical depth of section TD, m
- * @param verdict of the section: the worse of drilled and swabbed
+ * @param verdict of the section: the worst of drilled kick, swabbed kick and pressure window
  * @param drilled tolerance of the drilled kick at section TD
  * @param swabbed tolerance of the swabbed kick at section TD
  * @param window pressures over the exposed depths

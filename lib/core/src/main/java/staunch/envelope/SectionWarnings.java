@@ -8,6 +8,7 @@ import staunch.earth.TemperatureProfile;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
 import staunch.influx.MudColumn;
+import staunch.units.EquivalentDensity;
 import staunch.units.Physics;
 import staunch.units.Warning;
 
@@ -60,7 +61,7 @@ final class SectionWarnings {
             return;
         }
         double stated = mud.get().density();
-        double moved = DrilledHole.equivalentDensity(
+        double moved = EquivalentDensity.of(
                 MudColumn.expanding(mud.get(), temperature.get()).hydrostatic(z), z);
         if (Math.abs(moved - stated) > EQUIVALENT_SHIFT) {
             warnings.add(new Warning(

@@ -9,6 +9,7 @@ import staunch.fluid.Gas;
 import staunch.influx.GasColumn;
 import staunch.influx.LowerEnd;
 import staunch.influx.MudColumn;
+import staunch.units.EquivalentDensity;
 import staunch.units.Physics;
 import staunch.units.RangeFault;
 
@@ -100,8 +101,8 @@ final class ToleranceSolver {
         double pressure = circulatingPressure(kick);
         // Without pipe no kill mud can be led to bottom.
         if (options.method() == CirculationMethod.WAIT_AND_WEIGHT && hole.stringVolume() > 0) {
-            double density = DrilledHole.equivalentDensity(
-                    Math.max(kick.formationPressure(), kick.mudPressure()), hole.verticalDepth());
+            double density =
+                    EquivalentDensity.of(Math.max(kick.formationPressure(), kick.mudPressure()), hole.verticalDepth());
             return MudBelowInflux.withKillMud(
                     hole.grid(), mud, pressure, new MudBelowInflux.KillMud(density, hole.stringVolume()));
         }
