@@ -3,7 +3,9 @@ package staunch.earth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
@@ -13,7 +15,7 @@ import staunch.units.Si;
 import staunch.units.UnitSystem;
 
 /**
- * Carries what offset wells measured over to a planned well, at equal depth below mudline or ground.
+ * Carries what offset wells measured over to a planned well, at depths that correspond.
  *
  * <ul>
  *   <li>Pore pressure as excess over hydrostatic: P = Pₙ + ΔP, ΔP = P′ − Pₙ′ in the offset well.
@@ -23,21 +25,24 @@ import staunch.units.UnitSystem;
  *
  * Nothing is carried over as an equivalent density: that changes with the datum and the water depth though the rock does
  * not. Evidence counts within a vertical window w of the depth asked, with the weight (1 − |Δh| / w) / (1 + (d / d₀)²) for
- * the difference of depth Δh and the distance d. Leak-off tests, extended ones too, make the estimate; integrity tests are
+ * the difference of matched depth Δh and the distance d. Leak-off tests, extended ones too, make the estimate; integrity tests are
  * lower bounds and have no weight. The least and the greatest piece of evidence are kept as spread. The ratio is that of
  * Matthews and Kelly (1967); window and weight are choices, not laws of nature. Pressures flagged as rejected are left out.
  *
+ * @param matching which depths correspond
  * @param window half height of the vertical window, m, 1 to 2000
  * @param halfDistance d₀, distance at which a well counts half of one next door, m, 1 to 1000 km
  * @param ratioConflict difference of stress ratios that is listed as a conflict, 0.01 to 1
  * @param pressureConflict difference of excess pressures that is listed as a conflict, Pa, 10 kPa to 100 MPa
  */
 public record OffsetTransfer(
+        DepthMatching matching,
         @Si(value = "m", kind = Kind.LENGTH) double window,
         @Si(value = "m", kind = Kind.LENGTH) double halfDistance,
         @Si("1") double ratioConflict,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) double pressureConflict) {
     public OffsetTransfer {
+        Objects.requireNonNull(matching, "matching");
         Check.within("vertical window of the transfer", window, 1, 2000, Measure.LENGTH);
         Check.within("distance of half weight", halfDistance, 1, 1e6, Measure.LENGTH);
         Check.within("difference of stress ratios in conflict", ratioConflict, 0.01, 1, Measure.NUMBER);
@@ -57,7 +62,7 @@ public record OffsetTransfer(
             List<OffsetWell> offsets,
             @Si(value = "m", kind = Kind.DEPTH) double[] verticalDepths) {
         List<StrengthTransfer.Contribution> all = new ArrayList<>();
-        List<Double> distances = new ArrayList<>();
+        List<OffsetWell> wells = new ArrayList<>();
         for (OffsetWell well : sorted(offsets)) {
             well.tests().stream()
                     .sorted(Comparator.comparingDouble(StrengthTest::verticalDepth)
@@ -67,18 +72,17 @@ public record OffsetTransfer(
                         double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
                         double below = well.belowGround(test.verticalDepth());
                         all.add(new StrengthTransfer.Contribution(well.name(), test, below, ratio, 0));
-                        distances.add(well.distance());
+                        wells.add(well);
                     });
         }
         List<StrengthTransfer> result = new ArrayList<>();
         for (double z : verticalDepths) {
-            double below = z - planned.normal().datum().groundOrSeabedDepth();
             List<StrengthTransfer.Contribution> leakOffs = new ArrayList<>();
             List<StrengthTransfer.Contribution> bounds = new ArrayList<>();
             double total = 0;
             for (int i = 0; i < all.size(); i++) {
                 StrengthTransfer.Contribution c = all.get(i);
-                double weight = weight(below - c.belowMudline(), distances.get(i));
+                double weight = weight(wells.get(i), c.test().verticalDepth(), planned.normal(), z);
                 if (weight > 0 && c.test().standing() == Standing.INTEGRITY_TEST) {
                     bounds.add(c);
                 } else if (weight > 0) {
@@ -175,7 +179,7 @@ public record OffsetTransfer(
             List<OffsetWell> offsets,
             @Si(value = "m", kind = Kind.DEPTH) double[] verticalDepths) {
         List<PressureTransfer.Contribution> all = new ArrayList<>();
-        List<Double> distances = new ArrayList<>();
+        List<OffsetWell> wells = new ArrayList<>();
         for (OffsetWell well : sorted(offsets)) {
             well.points().stream()
                     .filter(p -> p.quality() != Quality.REJECTED)
@@ -186,16 +190,15 @@ public record OffsetTransfer(
                         double excess = p.pressure() - well.normal().at(p.verticalDepth());
                         double below = well.belowGround(p.verticalDepth());
                         all.add(new PressureTransfer.Contribution(well.name(), p, below, excess, 0));
-                        distances.add(well.distance());
+                        wells.add(well);
                     });
         }
         List<PressureTransfer> result = new ArrayList<>();
         for (double z : verticalDepths) {
-            double below = z - planned.datum().groundOrSeabedDepth();
             List<PressureTransfer.Contribution> near = new ArrayList<>();
             double total = 0;
             for (int i = 0; i < all.size(); i++) {
-                double weight = weight(below - all.get(i).belowMudline(), distances.get(i));
+                double weight = weight(wells.get(i), all.get(i).point().verticalDepth(), planned, z);
                 if (weight > 0) {
                     near.add(weighted(all.get(i), weight));
                     total += weight;
@@ -239,9 +242,13 @@ public record OffsetTransfer(
         return new PressureTransfer.Estimated(z, pressure, shares, conflicts);
     }
 
-    private double weight(double depthDifference, double distance) {
-        double vertical = 1 - Math.abs(depthDifference) / window;
-        double share = distance / halfDistance;
+    private double weight(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {
+        OptionalDouble difference = matching.difference(well, offsetDepth, planned, plannedDepth);
+        if (difference.isEmpty()) {
+            return 0;
+        }
+        double vertical = 1 - Math.abs(difference.getAsDouble()) / window;
+        double share = well.distance() / halfDistance;
         return vertical <= 0 ? 0 : vertical / (1 + share * share);
     }
 

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -19,7 +20,8 @@ import staunch.units.InputFault;
 import staunch.well.Datum;
 
 class OffsetTransferLawTest {
-    private static final OffsetTransfer TRANSFER = new OffsetTransfer(200, 5000, 0.1, 2e6);
+    private static final OffsetTransfer TRANSFER =
+            new OffsetTransfer(new DepthMatching.BelowMudline(), 200, 5000, 0.1, 2e6);
 
     /** Pressures to 100 MPa carried through a quotient and a product: 1e-13 of them. */
     private static final double ROUNDING = 1e-4;
@@ -224,5 +226,60 @@ class OffsetTransferLawTest {
                 e.pressure().likely(),
                 PressureTransfer.profile(List.of(e)).likely().lowestAt(z),
                 ROUNDING);
+    }
+
+    private static FormationTop top(String name, double depth) {
+        return new FormationTop(name, depth);
+    }
+
+    @Test
+    void betweenTopsEvidenceStaysInItsFormation() {
+        NormalPressure n = normal(25, 100);
+        OffsetWell well = well(
+                "A",
+                0,
+                n,
+                List.of(
+                        test("in sand", n, 2075, 0.6, Standing.LEAK_OFF),
+                        test("in shale", n, 2175, 0.8, Standing.LEAK_OFF),
+                        test("below all", n, 2600, 0.9, Standing.LEAK_OFF)),
+                List.of());
+        // Depths below the datum: 125 m more than below mudline. The sand is twice as thick in the planned well.
+        DepthMatching.FormationTops tops = new DepthMatching.FormationTops(
+                List.of(top("sand", 2400), top("shale", 2800), top("chalk", 3100)),
+                Map.of("A", List.of(top("sand", 2100), top("marl", 2250), top("shale", 2300), top("chalk", 2600))));
+        assertEquals(0, tops.difference(well, 2200, n, 2600).orElseThrow(), 1e-9);
+        assertEquals(-100, tops.difference(well, 2200, n, 2700).orElseThrow(), 1e-9);
+        assertTrue(tops.difference(well, 2200, n, 2800).isEmpty(), "another formation");
+        assertTrue(tops.difference(well, 2725, n, 3000).isEmpty(), "below the last common top");
+        OffsetTransfer transfer = new OffsetTransfer(tops, 200, 5000, 0.1, 2e6);
+        PlannedWell planned = planned(n, 2150);
+        List<StrengthTransfer> found = transfer.strength(planned, List.of(well), new double[] {2600, 2801, 3200});
+        StrengthTransfer.Estimated sand = assertInstanceOf(StrengthTransfer.Estimated.class, found.get(0));
+        assertEquals("in sand", sand.leakOffs().get(0).test().name());
+        assertEquals(1, sand.leakOffs().size());
+        assertEquals(planned.stressAt(2600).strengthAt(0.6), sand.strength().likely(), ROUNDING);
+        StrengthTransfer.Estimated shale = assertInstanceOf(StrengthTransfer.Estimated.class, found.get(1));
+        assertEquals("in shale", shale.leakOffs().get(0).test().name());
+        assertInstanceOf(StrengthTransfer.NoEvidence.class, found.get(2));
+    }
+
+    @Test
+    void topsThatDoNotMatchAreRefused() {
+        List<FormationTop> planned = List.of(top("sand", 2400), top("shale", 2800));
+        assertThrows(
+                InputFault.class,
+                () -> new DepthMatching.FormationTops(
+                        planned, Map.of("A", List.of(top("shale", 2400), top("sand", 2800)))));
+        assertThrows(
+                InputFault.class,
+                () -> new DepthMatching.FormationTops(planned, Map.of("A", List.of(top("sand", 2400)))));
+        assertThrows(
+                InputFault.class,
+                () -> new DepthMatching.FormationTops(List.of(top("sand", 2400), top("sand", 2800)), Map.of()));
+        DepthMatching.FormationTops none = new DepthMatching.FormationTops(planned, Map.of());
+        NormalPressure n = normal(25, 100);
+        OffsetWell well = well("A", 0, n, List.of(), List.of());
+        assertThrows(InputFault.class, () -> none.difference(well, 2500, n, 2500));
     }
 }

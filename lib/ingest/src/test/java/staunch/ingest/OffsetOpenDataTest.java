@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import staunch.earth.DepthMatching;
 import staunch.earth.NormalPressure;
 import staunch.earth.OffsetTransfer;
 import staunch.earth.OffsetWell;
@@ -189,7 +190,7 @@ class OffsetOpenDataTest {
                 others.stream().map(OffsetOpenDataTest::offset).toList();
         return assertInstanceOf(
                 StrengthTransfer.Estimated.class,
-                new OffsetTransfer(200, 5000, 0.1, 5e6)
+                new OffsetTransfer(new DepthMatching.BelowMudline(), 200, 5000, 0.1, 5e6)
                         .strength(planned, offsets, new double[] {z})
                         .get(0));
     }
