@@ -86,8 +86,8 @@ final class WindowCheck {
         return new PressureWindow.Point(
                 depth,
                 z,
-                poreAt(poreLikely, z),
-                poreAt(poreHigh, z),
+                poreAt(poreLikely, depth, z),
+                poreAt(poreHigh, depth, z),
                 mud.isPresent() ? OptionalDouble.of(mudPressure(mud.get(), z)) : OptionalDouble.empty(),
                 strengthAt(likely, depth, z),
                 limit.isPresent() ? OptionalDouble.of(limit.getAsDouble() + margin) : limit,
@@ -104,9 +104,10 @@ final class WindowCheck {
         return column.hydrostatic(z);
     }
 
-    private static OptionalDouble poreAt(Optional<PressureProfile> profile, double z) {
+    /** At a step the higher pressure; at the shoe only what lies below it, since the rest is cased off. */
+    private OptionalDouble poreAt(Optional<PressureProfile> profile, double depth, double z) {
         return profile.filter(p -> p.covers(z)).stream()
-                .mapToDouble(p -> p.highestAt(z))
+                .mapToDouble(p -> depth == plan.topDepth() ? p.below(z) : p.highestAt(z))
                 .findFirst();
     }
 

@@ -42,6 +42,7 @@ final class Wells {
     private double[] strengthDepths = {0, 9000};
     private double[] strengthDensities = {1860, 1860};
     private double porePressureDensity = 1400;
+    private PressureProfile pores;
     private OptionalDouble highPorePressureDensity = OptionalDouble.empty();
     private List<HoleInterval> hole;
     private DrillString string = new DrillString(List.of(new StringComponent("drill pipe", 10, PIPE, 0.1086)));
@@ -86,6 +87,19 @@ final class Wells {
 
     Wells pore(double density) {
         porePressureDensity = density;
+        return this;
+    }
+
+    /** Pore pressure as depths and densities in turn. */
+    Wells pores(double... depthsAndDensities) {
+        int n = depthsAndDensities.length / 2;
+        double[] depths = new double[n];
+        double[] densities = new double[n];
+        for (int i = 0; i < n; i++) {
+            depths[i] = depthsAndDensities[2 * i];
+            densities[i] = depthsAndDensities[2 * i + 1];
+        }
+        pores = profile(depths, densities);
         return this;
     }
 
@@ -267,7 +281,7 @@ final class Wells {
                 Optional.of(criteria));
         EarthModel earth = new EarthModel(
                 Optional.of(new Range(
-                        ofDensity(porePressureDensity),
+                        pores == null ? ofDensity(porePressureDensity) : pores,
                         Optional.empty(),
                         highPorePressureDensity.isPresent()
                                 ? Optional.of(ofDensity(highPorePressureDensity.getAsDouble()))
