@@ -14,6 +14,8 @@ public final class KillFormulas {
     /** Rounding that a sum of unit conversions may leave on a density that is a whole number of steps, in steps. */
     private static final double WHOLE_STEP = 1e-6;
 
+    private static final double HUNDRED_PSI = 100 * 0.45359237 * 9.80665 / (0.0254 * 0.0254);
+
     private KillFormulas() {}
 
     /**
@@ -155,8 +157,6 @@ public final class KillFormulas {
         Check.within("density of the gas-cut mud", cutDensity, 50, density, Measure.DENSITY);
         return HUNDRED_PSI * (density - cutDensity) / cutDensity;
     }
-
-    private static final double HUNDRED_PSI = 100 * 0.45359237 * 9.80665 / (0.0254 * 0.0254);
 
     private static void gauge(String field, double value) {
         Check.within(field, value, 0, 4e8, Measure.PRESSURE_GAUGE);

@@ -64,16 +64,34 @@ public record KillSheet(
     /**
      * A stretch that is pumped through.
      *
+     * @param place where it is
      * @param name in plain words
      * @param volume m³
      * @param strokes volume over the output of a stroke
      * @param time at the slow rate, s
      */
     public record Leg(
+            Place place,
             String name,
             @Si("m3") double volume,
             @Si("1") double strokes,
             @Si("s") double time) {}
+
+    /** Where a stretch is. */
+    public enum Place {
+        SURFACE_LINES(false),
+        STRING(false),
+        ANNULUS(true),
+        CHOKE_LINE(true),
+        /** Shut off by the stack, and displaced apart. */
+        RISER(false);
+
+        private final boolean bottomsUp;
+
+        Place(boolean bottomsUp) {
+            this.bottomsUp = bottomsUp;
+        }
+    }
 
     /**
      * Load on the weak point. Surface pressures are static, with mud of one density from choke to weak point.
@@ -159,42 +177,41 @@ public record KillSheet(
                 warnings(input, check, choke));
     }
 
-    /** Sum of the volumes from the bit to the surface: what a circulation bottoms up pumps. */
+    /** Volume from the bit to surface through the choke: what a circulation bottoms up pumps. */
     @Si("m3")
     public double bottomsUpVolume() {
         return legs.stream()
-                .filter(l -> !l.name().equals(SURFACE_LINE)
-                        && !l.name().equals(STRING)
-                        && !l.name().equals(RISER))
+                .filter(l -> l.place().bottomsUp)
                 .mapToDouble(Leg::volume)
                 .sum();
     }
 
-    private static final String SURFACE_LINE = "surface lines";
-    private static final String STRING = "string, surface to bit";
-    private static final String RISER = "riser, displaced apart";
-
     private static List<Leg> legs(KillSheetInput input) {
         Annulus annulus = input.annulus();
         double bit = input.bitDepth();
+        String weakName = input.weakPoint().name();
         double weak = Math.min(input.weakPoint().measuredDepth(), bit);
         List<Leg> legs = new ArrayList<>();
-        legs.add(leg(SURFACE_LINE, input.pump().surfaceLineVolume(), input.pump()));
-        legs.add(leg(STRING, annulus.stringVolume(), input.pump()));
-        legs.add(leg("annulus, bit to " + input.weakPoint().name(), annulus.volumeBetween(weak, bit), input.pump()));
+        legs.add(leg(input, Place.SURFACE_LINES, "surface lines", input.pump().surfaceLineVolume()));
+        legs.add(leg(input, Place.STRING, "string, surface to bit", annulus.stringVolume()));
+        legs.add(leg(input, Place.ANNULUS, "annulus, bit to " + weakName, annulus.volumeBetween(weak, bit)));
         legs.add(leg(
-                "annulus, " + input.weakPoint().name() + " to stack",
-                annulus.volumeBetween(annulus.top(), weak),
-                input.pump()));
+                input,
+                Place.ANNULUS,
+                "annulus, " + weakName + " to stack",
+                annulus.volumeBetween(annulus.top(), weak)));
         input.subsea().ifPresent(s -> {
-            legs.add(leg("choke line", s.chokeLine().line().volume(), input.pump()));
-            legs.add(leg(RISER, s.riserVolume(), input.pump()));
+            legs.add(leg(
+                    input, Place.CHOKE_LINE, "choke line", s.chokeLine().line().volume()));
+            legs.add(leg(input, Place.RISER, "riser, displaced apart", s.riserVolume()));
         });
         return legs;
     }
 
-    private static Leg leg(String name, double volume, KillSheetInput.Pump pump) {
+    private static Leg leg(KillSheetInput input, Place place, String name, double volume) {
+        KillSheetInput.Pump pump = input.pump();
         return new Leg(
+                place,
                 name,
                 volume,
                 volume / pump.strokeVolume(),

@@ -83,6 +83,7 @@ class KillSheetLawTest {
                 assertEquals(s.frontMeasuredDepth(), string.depthReached(inside), 1e-6);
             }
             assertEquals(s.pumped(), s.strokes() * 0.016, 1e-9);
+            assertEquals(s.pressure(), sheet.schedule().pressureAfter(s.pumped()), 1e-6);
         }
         PressureSchedule.Step first = steps.get(0);
         PressureSchedule.Step last = steps.get(steps.size() - 1);
