@@ -98,6 +98,12 @@ class Interrupt(KernelCase):
         self.assertEqual("error", self.collect(first).status)
         self.assertEqual("aborted", self.collect(second).status)
 
+    def test_threads_of_an_interrupted_cell_serve_later_cells(self):
+        self.interrupted("var pool = Executors.newSingleThreadExecutor(); pool.submit(() -> 1).get(); while (true) { }")
+        code = 'pool.submit(() -> { System.out.println("at work"); for (int i = 0; i < 3; i++) { } return 7; }).get()'
+        self.assertEqual("7", self.ok(code).result)
+        self.ok("pool.shutdown();")
+
     def test_again_and_again(self):
         for _ in range(5):
             self.interrupted("while (true) { }")

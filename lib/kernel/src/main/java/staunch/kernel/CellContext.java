@@ -41,6 +41,7 @@ final class CellContext {
     private long lastFlush = System.nanoTime();
     private volatile boolean interrupted;
     private volatile boolean starved;
+    private volatile boolean leftBehind;
 
     CellContext(OutputSink sink, OutputPump pump, SessionOptions options) {
         this.sink = sink;
@@ -93,6 +94,12 @@ final class CellContext {
         }
     }
 
+    /** The threads of a pool that this cell has started may work for later cells, which are not interrupted. */
+    void end() {
+        flush();
+        interrupted = leftBehind;
+    }
+
     static void checkpoint() {
         if (anyInterrupted) {
             current().ifPresent(CellContext::throwIfInterrupted);
@@ -106,6 +113,7 @@ final class CellContext {
 
     /** Interrupts code nobody waits for any more. */
     void leaveBehind() {
+        leftBehind = true;
         anyLeftBehind = true;
         interrupt();
     }

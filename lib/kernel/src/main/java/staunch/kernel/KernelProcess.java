@@ -70,7 +70,9 @@ public final class KernelProcess {
 
     /** Nobody tells a kernel that the front end which started it has been killed. */
     private static void watchParent() {
-        Optional.ofNullable(System.getenv(PARENT_VARIABLE))
+        // On Windows the variable holds a handle, which is no process id.
+        boolean windows = System.getProperty("os.name").startsWith("Windows");
+        Optional.ofNullable(windows ? null : System.getenv(PARENT_VARIABLE))
                 .filter(pid -> pid.matches("[1-9][0-9]{0,17}"))
                 .map(Long::valueOf)
                 .flatMap(ProcessHandle::of)

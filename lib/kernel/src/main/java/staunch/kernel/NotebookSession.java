@@ -118,7 +118,7 @@ public final class NotebookSession implements AutoCloseable {
             synchronized (activeLock) {
                 active = null;
             }
-            cell.flush();
+            cell.end();
             run.release();
             reserve();
         }
