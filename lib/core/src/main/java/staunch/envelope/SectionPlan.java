@@ -69,6 +69,9 @@ public record SectionPlan(
         Check.within("bit diameter of " + name, bitDiameter, 0.05, 1.5, Measure.DIAMETER);
         Check.within("distance of the bit off bottom in " + name, bitOffBottom, 0, 20_000, Measure.LENGTH);
         slowCirculations = List.copyOf(slowCirculations);
+        pumpOutput.ifPresent(v -> Check.within("pump output in " + name, v, 1e-4, 0.5, Measure.VOLUME));
+        activeVolume.ifPresent(v -> Check.within("active volume in " + name, v, 0.1, 5000, Measure.VOLUME));
+        detectableGain.ifPresent(v -> Check.within("detectable gain in " + name, v, 0, 100, Measure.VOLUME));
         circulatingOverbalance.ifPresent(
                 v -> Check.within("circulating overbalance in " + name, v, 0, 2e7, Measure.PRESSURE_DIFFERENCE));
         chokeHandlingAllowance.ifPresent(
