@@ -34,6 +34,10 @@ final class Model {
     private final Optional<MudColumn> mudColumn;
     private final Optional<Gas> gas;
     private final Optional<ToleranceSolver> solver;
+
+    /** The way to surface is a whole displacement whatever counts as tolerance of the formation. */
+    private final Optional<ToleranceSolver> surfaceSolver;
+
     private final Optional<DrilledHole.Fixed> fixed;
     private final boolean underbalanced;
 
@@ -57,19 +61,24 @@ final class Model {
         this.gas = options.gasModel().gas(plan.gas());
         this.mudAnswer = mud(input);
         this.mudColumn = mudAnswer.column();
-        this.solver = gas.isPresent() && temperature.isPresent() && mudColumn.isPresent()
-                ? Optional.of(new ToleranceSolver(
-                        gas.get(),
-                        temperature.get(),
-                        mudColumn.get(),
-                        options,
-                        circulation(input),
-                        ToleranceSolver.DEFAULT_SAMPLES))
-                : Optional.empty();
+        this.solver = solver(options);
+        this.surfaceSolver = solver(options.withDefinition(MethodOptions.ToleranceDefinition.WHOLE_DISPLACEMENT));
         this.fixed = strength.isPresent() && mudColumn.isPresent() && temperature.isPresent()
                 ? plan.string().map(this::fixed)
                 : Optional.empty();
         this.underbalanced = new WindowCheck(input).underbalanced();
+    }
+
+    private Optional<ToleranceSolver> solver(MethodOptions with) {
+        return gas.isPresent() && temperature.isPresent() && mudColumn.isPresent()
+                ? Optional.of(new ToleranceSolver(
+                        gas.get(),
+                        temperature.get(),
+                        mudColumn.get(),
+                        with,
+                        circulation(input),
+                        ToleranceSolver.DEFAULT_SAMPLES))
+                : Optional.empty();
     }
 
     static Model of(SectionInput input, Estimates estimates) {
@@ -280,7 +289,7 @@ final class Model {
                 .orElse(0.0);
         DrilledHole hole =
                 DrilledHole.toSurface(fixed.orElseThrow(), LimitNodes.of(input, components), area, measuredDepth);
-        return new SurfaceTolerance(solver.orElseThrow().solve(hole, Optional.empty(), kick), leftOut);
+        return new SurfaceTolerance(surfaceSolver.orElseThrow().solve(hole, Optional.empty(), kick), leftOut);
     }
 
     InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {

@@ -124,4 +124,14 @@ class SurfaceLimitedLawTest {
         assertEquals(Verdict.Outcome.FAILS, fails.outcome());
         assertEquals("fails at casing or equipment on the way to surface", fails.statement());
     }
+
+    @Test
+    void wayToSurfaceIsAWholeDisplacementWhateverCountsAtTheFormation() {
+        Wells wells = Wells.standard().burst(3.9e8).equipment(Wells.rated(RATING));
+        Tolerance whole = wells.evaluate().drilled().circulatedToSurface().tolerance();
+        for (MethodOptions.ToleranceDefinition definition : MethodOptions.ToleranceDefinition.values()) {
+            wells.options(MethodOptions.DEFAULT.withDefinition(definition));
+            assertEquals(whole, wells.evaluate().drilled().circulatedToSurface().tolerance());
+        }
+    }
 }
