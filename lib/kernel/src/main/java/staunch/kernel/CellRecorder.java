@@ -18,18 +18,18 @@ final class CellRecorder {
     private final Consumer<String> log;
     // A later cell may update the display of an earlier one.
     private final Map<String, List<JsonObject>> displays = new HashMap<>();
-    private long lastLogged;
+    private long lastLogged = System.nanoTime() - LOG_PAUSE_NANOS;
 
     CellRecorder(Consumer<String> log) {
         this.log = log;
     }
 
     /** Takes the output of the cell {@code json} from now on. */
-    OutputSink sink(JsonObject json) {
+    Sink sink(JsonObject json) {
         return new Sink(json.getAsJsonArray("outputs"));
     }
 
-    private final class Sink implements OutputSink {
+    final class Sink implements OutputSink {
         private final JsonArray outputs;
         private boolean clearNext;
         private String lastUpdate = "";
@@ -88,7 +88,16 @@ final class CellRecorder {
                     output.add("metadata", metadata);
                 });
                 lastUpdate = bundle.plain();
-                if (System.nanoTime() - lastLogged > LOG_PAUSE_NANOS) {
+                if (System.nanoTime() - lastLogged >= LOG_PAUSE_NANOS) {
+                    logUpdate();
+                }
+            }
+        }
+
+        /** Logs the last state of a display that was updated too quickly for every state to be logged. */
+        void finish() {
+            synchronized (CellRecorder.this) {
+                if (!lastUpdate.isEmpty()) {
                     logUpdate();
                 }
             }

@@ -103,7 +103,9 @@ public final class NotebookRunner {
             NotebookSession session, CellRecorder recorder, NotebookFile.Cell cell, int count, int of) {
         JsonObject json = cell.json();
         long start = System.nanoTime();
-        CellOutcome outcome = session.run("cell [" + count + "]", cell.source(), recorder.sink(json));
+        CellRecorder.Sink sink = recorder.sink(json);
+        CellOutcome outcome = session.run("cell [" + count + "]", cell.source(), sink);
+        sink.finish();
         json.addProperty("execution_count", count);
         outcome.result().ifPresent(result -> {
             JsonObject output = Json.object("output_type", "execute_result", "execution_count", count);
