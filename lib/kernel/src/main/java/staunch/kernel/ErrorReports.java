@@ -15,6 +15,8 @@ import jdk.jshell.UnresolvedReferenceException;
 /** Words what went wrong in a cell: the sentence first, then the place in the cell, and nothing of JShell's own. */
 final class ErrorReports {
     private static final int MOST_FRAMES = 12;
+    private static final String INTERRUPTED = "Interrupted";
+    private static final String STOPPED = "the cell was stopped; variables keep their values";
 
     private final ErrorDescriber describer;
     private final Map<String, Place> places = new HashMap<>();
@@ -42,11 +44,15 @@ final class ErrorReports {
     }
 
     CellError interrupted(JShellException translated) {
-        List<String> lines = new ArrayList<>(List.of("Interrupted: the cell was stopped; variables keep their values"));
+        List<String> lines = new ArrayList<>(interruptedBeforeStart().traceback());
         if (translated != null) {
             place(translated).ifPresent(lines::add);
         }
-        return new CellError("Interrupted", "the cell was stopped; variables keep their values", lines);
+        return new CellError(INTERRUPTED, STOPPED, lines);
+    }
+
+    static CellError interruptedBeforeStart() {
+        return new CellError(INTERRUPTED, STOPPED, List.of(INTERRUPTED + ": " + STOPPED));
     }
 
     /**

@@ -49,6 +49,7 @@ final class KernelServer {
     private final CountDownLatch shutdown = new CountDownLatch(1);
     private volatile boolean closing;
     private volatile Message<JsonObject> executing;
+    private volatile boolean interruptedEarly;
     // Used by the shell's thread alone, like the count.
     private final Deque<Message<JsonObject>> queued = new ArrayDeque<>();
     private int executionCount;
@@ -202,8 +203,8 @@ final class KernelServer {
                         MessageType.COMM_CLOSE_COMMAND,
                         Json.object("comm_id", Json.string(content, "comm_id", ""), "data", Map.of()));
             case "interrupt_request" -> {
-                if (session.isDone() && !isOlder(request, executing)) {
-                    session().interrupt();
+                if (!isOlder(request, executing)) {
+                    interrupt();
                 }
                 reply(socket, request, MessageType.INTERRUPT_REPLY, Json.object("status", "ok"));
             }
@@ -217,6 +218,15 @@ final class KernelServer {
             default -> {
                 // The protocol asks kernels to ignore what they do not know.
             }
+        }
+    }
+
+    private void interrupt() {
+        if (session.isDone()) {
+            session().interrupt();
+        } else {
+            // The first cell waits for the session to start, and shall not run then.
+            interruptedEarly = executing != null;
         }
     }
 
@@ -346,7 +356,12 @@ final class KernelServer {
 
     private CellOutcome run(String name, String code, OutputSink sink) {
         try {
-            return session().run(name, code, sink);
+            NotebookSession ready = session();
+            if (interruptedEarly) {
+                interruptedEarly = false;
+                return CellOutcome.failed(ErrorReports.interruptedBeforeStart());
+            }
+            return ready.run(name, code, sink);
         } catch (IllegalStateException e) {
             return CellOutcome.failed(new CellError("KernelError", e.getMessage(), List.of(e.getMessage())));
         }
