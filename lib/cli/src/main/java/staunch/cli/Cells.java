@@ -20,12 +20,11 @@ public final class Cells {
     /**
      * Reads a case.
      *
-     * @param directory of the case, relative to the working directory or to a folder above it, so that
-     *     {@code data/quillmarsh-1} is found from a notebook's own folder too
+     * @param directory of the case, relative to the folder of the notebook or to a folder above it
      * @throws CaseFaults with everything that is wrong in it
      */
     public static WellCase loadCase(String directory) throws CaseFaults {
-        Path here = Path.of("").toAbsolutePath();
+        Path here = Notebook.notebookFolder().toAbsolutePath();
         for (Path folder = here; folder != null; folder = folder.getParent()) {
             if (Files.exists(folder.resolve(directory))) {
                 return CaseReader.read(folder.resolve(directory));

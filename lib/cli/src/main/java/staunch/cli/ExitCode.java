@@ -7,6 +7,7 @@ final class ExitCode {
     static final int USAGE = 2;
     static final int CASE_FAULTS = 3;
     static final int VERDICT = 4;
+    static final int CELL = 5;
 
     private ExitCode() {}
 }

@@ -22,13 +22,15 @@ import staunch.units.Fault;
             "1:The work could not be finished: a file could not be written, or the program has an error.",
             "2:The command line was not understood.",
             "3:The case has faults; all of them are listed.",
-            "4:With --fail-on-verdict: a section fails, or could not be assessed."
+            "4:With --fail-on-verdict: a section fails, or could not be assessed.",
+            "5:A cell of a notebook failed; its page shows where."
         },
         subcommands = {
             ValidateCommand.class,
             EvaluateCommand.class,
             ReviewCommand.class,
             KernelCommand.class,
+            NotebookCommand.class,
             CommandLine.HelpCommand.class
         })
 public final class Main implements Runnable {

@@ -1,8 +1,11 @@
 package staunch.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import staunch.ingest.CaseFaults;
 import staunch.kernel.KernelIdentity;
 import staunch.kernel.SessionOptions;
@@ -37,7 +40,14 @@ final class Notebooks {
         return SessionOptions.standard()
                 .withImports(IMPORTS)
                 .withDisplays(Displays.in(units))
+                .withSources(sources())
                 .withErrors(fault -> describe(fault, units));
+    }
+
+    /** Sources for Javadoc: the library's lie in its own archive, the JDK's beside it where they are installed. */
+    private static List<Path> sources() {
+        Path jdk = Path.of(System.getProperty("java.home"), "lib", "src.zip");
+        return Stream.of(RunningJar.path(), jdk).filter(Files::exists).toList();
     }
 
     static KernelIdentity identity() {
