@@ -65,6 +65,9 @@ final class NotebookCommand implements Runnable {
                 defaultValue = "target/notebooks")
         private Path out;
 
+        @Option(names = "--quiet", description = "Tell only where the pages are, and what failed.")
+        private boolean quiet;
+
         @Mixin
         private UnitsOption units;
 
@@ -74,11 +77,15 @@ final class NotebookCommand implements Runnable {
             NotebookRunner runner = new NotebookRunner(
                     Notebooks.options(units.orField()),
                     new UnitParameters(),
-                    line -> terminal.err().println(line));
+                    quiet ? line -> {} : line -> terminal.err().println(line));
             boolean failed = false;
             for (Path file : files) {
                 NotebookRun run = run(runner, file);
                 terminal.out().println("Page: " + run.page());
+                run.failure()
+                        .ifPresent(f -> terminal.err()
+                                .println(file + ", cell " + f.cell() + ": "
+                                        + String.join("\n", f.error().traceback())));
                 failed |= !run.succeeded();
             }
             return failed ? ExitCode.CELL : ExitCode.OK;

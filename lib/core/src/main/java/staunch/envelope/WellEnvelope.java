@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.List;
 import java.util.Objects;
+import staunch.units.InputFault;
 import staunch.units.Warning;
 
 /**
@@ -19,5 +20,21 @@ public record WellEnvelope(
         Objects.requireNonNull(options, "options");
         sections = List.copyOf(sections);
         warnings = List.copyOf(warnings);
+    }
+
+    /**
+     * Envelope of the section of that name.
+     *
+     * @throws InputFault where there is none
+     */
+    public SectionEnvelope section(String name) {
+        return sections.stream()
+                .filter(s -> s.plan().name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new InputFault(
+                        "hole section \"" + name + "\"",
+                        "is not in casing design \"" + design + "\"",
+                        "use one of "
+                                + sections.stream().map(s -> s.plan().name()).toList()));
     }
 }
