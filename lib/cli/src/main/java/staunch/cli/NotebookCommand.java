@@ -81,7 +81,7 @@ final class NotebookCommand implements Runnable {
             boolean failed = false;
             for (Path file : files) {
                 NotebookRun run = run(runner, file);
-                terminal.out().println("Page: " + run.page());
+                terminal.out().println("Notebook: " + run.page());
                 run.failure()
                         .ifPresent(f -> terminal.err()
                                 .println(file + ", cell " + f.cell() + ": "
