@@ -74,7 +74,7 @@ final class EquipmentLimits {
         }
         boolean subsea = input.datum().stackAtSeabed();
         list.add(rated("wellhead", SurfaceLimit.Type.WELLHEAD, input.equipment().wellhead(), true));
-        list.add(stack());
+        list.addAll(stack());
         Optional<FlowLine> line = input.equipment().chokeLine();
         if (line.isPresent() || subsea) {
             list.add(rated("choke line", SurfaceLimit.Type.CHOKE_LINE, line.flatMap(FlowLine::rating), subsea));
@@ -187,16 +187,23 @@ final class EquipmentLimits {
         return new Component(name, SurfaceLimit.Type.LINER_TOP, List.of(point), depth, Optional.empty());
     }
 
-    private Component stack() {
+    /** The lowest rating of the stack; where elements are not rated, the lowest known beside what is missing. */
+    private List<Component> stack() {
         StackRating rating = StackRating.of(input.equipment().stack());
         if (rating instanceof StackRating.NotAssessed not) {
-            return unknown(
+            List<Component> components = new ArrayList<>();
+            if (not.lowestKnown().isPresent()) {
+                components.add(rated("BOP stack", SurfaceLimit.Type.BOP, not.lowestKnown(), true));
+            }
+            components.add(unknown(
                     "BOP stack",
                     SurfaceLimit.Type.BOP,
                     input.datum().stackDepth(),
-                    "its rating is not known (missing: " + not.missing() + ")");
+                    "its rating is not known (missing: " + not.missing() + ")"));
+            return components;
         }
-        return rated("BOP stack", SurfaceLimit.Type.BOP, Optional.of(((StackRating.Rated) rating).lowest()), true);
+        return List.of(
+                rated("BOP stack", SurfaceLimit.Type.BOP, Optional.of(((StackRating.Rated) rating).lowest()), true));
     }
 
     private Component rated(String name, SurfaceLimit.Type type, Optional<PressureRating> rating, boolean atStack) {

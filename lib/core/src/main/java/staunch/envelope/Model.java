@@ -22,6 +22,7 @@ import staunch.well.DrillString;
 /** One section with one choice of estimates, ready to be asked for tolerances. A workspace for one thread. */
 final class Model {
     private static final double INTENSITY_TOLERANCE = 1e-6;
+    private static final double SAME_PRESSURE = 1e-6;
 
     private final SectionInput input;
     private final SectionPlan plan;
@@ -222,17 +223,32 @@ final class Model {
         double added = intensity().orElse(0) * Physics.GRAVITY * z;
         DrilledPressure basis = options.drilledPressure();
         double fromPore = basis.needsPorePressure() ? pore.orElseThrow().highestAt(z) : 0;
-        return switch (basis) {
-            case INTENSITY_ONLY ->
-                new Kick(scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
-            case PORE_PRESSURE_ONLY -> new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE);
-            case INTENSITY_ABOVE_PORE_PRESSURE ->
-                new Kick(scenario, measuredDepth, z, fromPore + added, mud, PressureBasis.PORE_PRESSURE_PLUS_INTENSITY);
-            case GREATER_OF_INTENSITY_AND_PORE_PRESSURE ->
-                fromPore > mud + added
-                        ? new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE)
-                        : new Kick(scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
-        };
+        Kick kick =
+                switch (basis) {
+                    case INTENSITY_ONLY ->
+                        new Kick(scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
+                    case PORE_PRESSURE_ONLY ->
+                        new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE);
+                    case INTENSITY_ABOVE_PORE_PRESSURE ->
+                        new Kick(
+                                scenario,
+                                measuredDepth,
+                                z,
+                                fromPore + added,
+                                mud,
+                                PressureBasis.PORE_PRESSURE_PLUS_INTENSITY);
+                    case GREATER_OF_INTENSITY_AND_PORE_PRESSURE ->
+                        fromPore > mud + added
+                                ? new Kick(scenario, measuredDepth, z, fromPore, mud, PressureBasis.PORE_PRESSURE)
+                                : new Kick(
+                                        scenario, measuredDepth, z, mud + added, mud, PressureBasis.MUD_PLUS_INTENSITY);
+                };
+        if (mud - kick.formationPressure() > SAME_PRESSURE) {
+            throw new Missing(
+                    "no influx: the mud exceeds the formation pressure, which is the " + basis.title() + " by choice",
+                    "");
+        }
+        return kick;
     }
 
     Kick kickOfIntensity(double measuredDepth, double intensity) {

@@ -1,11 +1,14 @@
 package staunch.envelope;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import staunch.envelope.Kick.Scenario;
 import staunch.envelope.MethodOptions.Estimates;
 import staunch.units.Fault;
@@ -74,7 +77,7 @@ public final class SectionEvaluator {
                 plan,
                 input.path().verticalDepth(shoe),
                 bottomVertical,
-                combined(drilled.verdict(), swabbed.verdict(), window.verdict()),
+                combined(drilled, swabbed, window.verdict()),
                 drilled,
                 swabbed,
                 window,
@@ -242,15 +245,42 @@ public final class SectionEvaluator {
         return tolerance instanceof Tolerance.Unlimited ? "no limit" : "";
     }
 
-    /** The worst of the checks: fails before not assessed before holds. */
-    private static Verdict combined(Verdict drilled, Verdict swabbed, Verdict window) {
-        Verdict worst = named("drilled kick", drilled);
-        for (Verdict other : List.of(named("swabbed kick", swabbed), window)) {
-            if (other.outcome().ordinal() < worst.outcome().ordinal()) {
-                worst = other;
-            }
+    /**
+     * The worst of the checks, all of them named where several are equally bad: fails before not assessed before holds. A
+     * kick without a criterion does not count where the other has one, unless it breaks the well by itself.
+     */
+    private static Verdict combined(KickResult drilled, KickResult swabbed, Verdict window) {
+        List<Verdict> checks = new ArrayList<>();
+        if (counts(drilled, swabbed)) {
+            checks.add(named("drilled kick", drilled.verdict()));
         }
-        return worst;
+        if (counts(swabbed, drilled)) {
+            checks.add(named("swabbed kick", swabbed.verdict()));
+        }
+        checks.add(window);
+        Verdict.Outcome worst = checks.stream()
+                .map(Verdict::outcome)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        List<Verdict> decisive =
+                checks.stream().filter(v -> v.outcome() == worst).toList();
+        if (worst == Verdict.Outcome.HOLDS) {
+            return decisive.get(0);
+        }
+        return new Verdict(
+                worst,
+                joined(decisive.stream().map(Verdict::statement)),
+                joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())));
+    }
+
+    private static boolean counts(KickResult kick, KickResult other) {
+        return kick.required().isPresent()
+                || other.required().isEmpty()
+                || kick.verdict().outcome() == Verdict.Outcome.FAILS;
+    }
+
+    private static String joined(Stream<String> words) {
+        return words.distinct().collect(Collectors.joining("; "));
     }
 
     private static Verdict named(String check, Verdict verdict) {

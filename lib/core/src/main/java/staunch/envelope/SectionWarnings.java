@@ -34,6 +34,7 @@ final class SectionWarnings {
         pipe(warnings);
         strength(warnings);
         hydrogenSulphide(warnings);
+        porePressure(warnings);
     }
 
     private void overbalance(List<Warning> warnings) {
@@ -119,6 +120,9 @@ final class SectionWarnings {
                     "hydrogen sulphide",
                     "the gas is sour and a casing grade is not declared: check the steel for sour service."));
         }
+    }
+
+    private void porePressure(List<Warning> warnings) {
         double mudPressure = model.mudColumn()
                 .map(m -> m.hydrostatic(input.path().verticalDepth(plan.bottomDepth())))
                 .orElse(Physics.ATMOSPHERE);

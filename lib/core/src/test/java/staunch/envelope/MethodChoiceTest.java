@@ -42,17 +42,11 @@ class MethodChoiceTest {
 
     @Test
     void killMudIsNeverLighterThanTheMudItReplaces() {
-        // Pore pressure far below the mud, and a string so narrow that the kill mud is early.
+        // A formation that the mud just balances, and a string so narrow that the kill mud is early.
         StringComponent narrow = new StringComponent("pipe", 10, Wells.PIPE, 0.02);
-        Wells well = Wells.standard()
-                .string(narrow)
-                .pore(1000)
-                .options(MethodOptions.DEFAULT.withDrilledPressure(MethodOptions.DrilledPressure.PORE_PRESSURE_ONLY));
+        Wells well = Wells.standard().string(narrow).intensity(0);
         double drillers = finite(well.drilled()).mass();
-        double weighted = finite(well.options(
-                                WAIT_AND_WEIGHT.withDrilledPressure(MethodOptions.DrilledPressure.PORE_PRESSURE_ONLY))
-                        .drilled())
-                .mass();
+        double weighted = finite(well.options(WAIT_AND_WEIGHT).drilled()).mass();
         assertEquals(drillers, weighted, 1e-9 * drillers);
     }
 

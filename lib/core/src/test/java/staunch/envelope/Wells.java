@@ -56,6 +56,7 @@ final class Wells {
     private double required = 4;
     private double strengthMargin;
     private double burst = 65e6;
+    private boolean swabbedCriterion = true;
     private PressureEquipment equipment = PressureEquipment.NONE;
     private List<SlowCirculation> slow = List.of();
     private Datum datum = new Datum("rotary table", 10, new Datum.OnLand(8));
@@ -166,6 +167,11 @@ final class Wells {
         return this;
     }
 
+    Wells noSwabbedCriterion() {
+        swabbedCriterion = false;
+        return this;
+    }
+
     Wells burst(double rating) {
         burst = rating;
         return this;
@@ -259,7 +265,7 @@ final class Wells {
                 "tests",
                 new Source("invented", ""),
                 OptionalDouble.of(required),
-                OptionalDouble.of(required),
+                swabbedCriterion ? OptionalDouble.of(required) : OptionalDouble.empty(),
                 OptionalDouble.of(intensity),
                 OptionalDouble.of(strengthMargin),
                 OptionalDouble.of(0));
