@@ -50,8 +50,11 @@ class MonotoneLawTest {
         MethodOptions options =
                 MethodOptions.DEFAULT.withDrilledPressure(DrilledPressure.INTENSITY_ABOVE_PORE_PRESSURE);
         neverMore(
-                section.wells().options(options).pore(section.mud() - 60 - more).drilled(),
-                section.wells().options(options).pore(section.mud() - 60).drilled());
+                section.wells().options(options).highPore(section.mud() + above).drilled(),
+                section.wells()
+                        .options(options)
+                        .highPore(section.mud() + above + more)
+                        .drilled());
     }
 
     /** Hole as wide as the casing, pipe of one diameter: the shoe alone moves. */
