@@ -1,5 +1,6 @@
 package staunch.cli;
 
+import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
@@ -33,6 +34,7 @@ final class ProgressLine implements Progress, AutoCloseable {
                     .setInitialMax(total)
                     .setStyle(ProgressBarStyle.ASCII)
                     .setConsumer(new ConsoleProgressBarConsumer(System.err, WIDTH))
+                    .startsFrom(0, Duration.ofNanos(System.nanoTime() - start))
                     .clearDisplayOnFinish()
                     .build();
         }

@@ -14,19 +14,41 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class MainTest {
-    private static final String DEMO =
-            Path.of(System.getProperty("staunch.root"), "data", "quillmarsh-1").toString();
+    private static final List<String> FILES = List.of("survey.csv", "pore-pressure.csv", "strength.csv", "tops.csv");
+    private static final Path SOURCE = Path.of(System.getProperty("staunch.root"), "data", "quillmarsh-1");
+
+    @TempDir
+    private static Path common;
+
+    /** The land demo well, computed at a few depths only. */
+    private static String demo;
 
     @TempDir
     private Path folder;
 
     private final ByteArrayOutputStream out = new ByteArrayOutputStream();
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @BeforeAll
+    static void copyDemo() throws IOException {
+        demo = copy(common.resolve("quillmarsh-1"), text -> text + "  depth_step: 3000 ft\n  depth_count: 2\n");
+    }
+
+    private static String copy(Path directory, UnaryOperator<String> change) throws IOException {
+        Files.createDirectories(directory);
+        Files.writeString(directory.resolve("case.yaml"), change.apply(Files.readString(SOURCE.resolve("case.yaml"))));
+        for (String name : FILES) {
+            Files.copy(SOURCE.resolve(name), directory.resolve(name));
+        }
+        return directory.toString();
+    }
 
     private int run(String... arguments) {
         return run(false, arguments);
@@ -58,13 +80,9 @@ class MainTest {
     }
 
     private String brokenCase() throws IOException {
-        Path directory = Files.createDirectories(folder.resolve("broken"));
-        String text = Files.readString(Path.of(DEMO, "case.yaml")).replace("density: 8.9 ppg", "density: 89 ppg");
-        Files.writeString(directory.resolve("case.yaml"), text.replace("gravity: 0.65", "gravitee: 0.65"));
-        for (String name : List.of("survey.csv", "pore-pressure.csv", "strength.csv", "tops.csv")) {
-            Files.copy(Path.of(DEMO, name), directory.resolve(name));
-        }
-        return directory.toString();
+        return copy(
+                folder.resolve("broken"),
+                text -> text.replace("density: 8.9 ppg", "density: 89 ppg").replace("gravity: 0.65", "gravitee: 0.65"));
     }
 
     @Test
@@ -80,18 +98,18 @@ class MainTest {
     void aCommandLineThatIsNotUnderstoodNamesWhatIsWrong() {
         assertEquals(ExitCode.USAGE, run());
         assertTrue(err().contains("No command"), err());
-        assertEquals(ExitCode.USAGE, run("evaluate", DEMO));
+        assertEquals(ExitCode.USAGE, run("evaluate", demo));
         assertTrue(err().contains("--json"), err());
-        assertEquals(ExitCode.USAGE, run("review", DEMO, "--units", "cubits", "--out", folder.toString()));
+        assertEquals(ExitCode.USAGE, run("review", demo, "--units", "cubits", "--out", folder.toString()));
         assertTrue(err().contains("cubits") && err().contains("metric"), err());
-        assertEquals(ExitCode.USAGE, run("review", DEMO, "--design", "none", "--out", folder.toString()));
+        assertEquals(ExitCode.USAGE, run("review", demo, "--design", "none", "--out", folder.toString()));
         assertTrue(err().contains("\"none\"") && err().contains("Base"), err());
         assertEquals("", out());
     }
 
     @Test
     void validateNamesTheDesignsOfAGoodCase() {
-        assertEquals(ExitCode.OK, run("validate", DEMO));
+        assertEquals(ExitCode.OK, run("validate", demo));
         assertTrue(out().contains("no faults") && out().contains("Base (4 hole sections)"), out());
         assertEquals("", err());
     }
@@ -123,10 +141,10 @@ class MainTest {
     @Test
     void evaluateGivesTheSameBytesToAFileAndToStandardOutput() throws IOException {
         Path file = folder.resolve("results.json");
-        assertEquals(ExitCode.OK, run("evaluate", DEMO, "--json", file.toString()));
+        assertEquals(ExitCode.OK, run("evaluate", demo, "--json", file.toString()));
         assertEquals("", out());
         assertEquals("", err());
-        assertEquals(ExitCode.OK, run("evaluate", DEMO, "--json", "-"));
+        assertEquals(ExitCode.OK, run("evaluate", demo, "--json", "-"));
         assertArrayEquals(Files.readAllBytes(file), out.toByteArray());
         assertEquals(List.of(file), written());
         JsonNode results = new ObjectMapper().readTree(file.toFile());
@@ -137,7 +155,7 @@ class MainTest {
 
     @Test
     void evaluateNarrowsToADesign() throws IOException {
-        assertEquals(ExitCode.OK, run("evaluate", DEMO, "--design", "Early liner", "--json", "-"));
+        assertEquals(ExitCode.OK, run("evaluate", demo, "--design", "Early liner", "--json", "-"));
         JsonNode results = new ObjectMapper().readTree(out.toByteArray());
         assertEquals(1, results.get("designs").size());
         assertEquals("Early liner", results.at("/designs/0/design").textValue());
@@ -146,14 +164,14 @@ class MainTest {
     @Test
     void aVerdictIsAnErrorOnlyWhereAskedFor() throws IOException {
         Path file = folder.resolve("results.json");
-        assertEquals(ExitCode.VERDICT, run("evaluate", DEMO, "--fail-on-verdict", "--json", file.toString()));
+        assertEquals(ExitCode.VERDICT, run("evaluate", demo, "--fail-on-verdict", "--json", file.toString()));
         assertTrue(Files.size(file) > 0);
     }
 
     @Test
     void reviewPrintsEachSectionWithItsVerdictInWordsAndSaysWhereThePageIs() throws IOException {
         Path directory = folder.resolve("page");
-        assertEquals(ExitCode.OK, run("review", DEMO, "--out", directory.toString()));
+        assertEquals(ExitCode.OK, run("review", demo, "--out", directory.toString()));
         for (String word : List.of("17 1/2 in", "12 1/4 in", "8 1/2 in", "6 in", "holds", "fails", "not assessed")) {
             assertTrue(out().contains(word), word + " in " + out());
         }
@@ -167,16 +185,16 @@ class MainTest {
 
     @Test
     void reviewShowsTheUnitsAskedFor() {
-        assertEquals(ExitCode.OK, run("review", DEMO, "--units", "metric", "--out", folder.toString()));
+        assertEquals(ExitCode.OK, run("review", demo, "--units", "metric", "--out", folder.toString()));
         assertTrue(out().contains("m³"), out());
         assertFalse(out().contains("bbl"), out());
     }
 
     @Test
     void coloursOnATerminalOnlyRepeatTheWords() {
-        run("review", DEMO, "--out", folder.toString());
+        run("review", demo, "--out", folder.toString());
         String plain = out();
-        run(true, "review", DEMO, "--out", folder.toString());
+        run(true, "review", demo, "--out", folder.toString());
         assertEquals(plain, out().replaceAll("\u001b\\[[0-9;]*m", ""));
     }
 
@@ -185,7 +203,7 @@ class MainTest {
         Path file = Files.createFile(folder.resolve("taken"));
         assertEquals(
                 ExitCode.FAILED,
-                run("evaluate", DEMO, "--json", file.resolve("x.json").toString()));
+                run("evaluate", demo, "--json", file.resolve("x.json").toString()));
         assertTrue(err().contains("taken"), err());
         assertEquals(List.of(file), written());
     }
