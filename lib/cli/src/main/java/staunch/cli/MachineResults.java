@@ -44,8 +44,12 @@ record MachineResults(
                 FORMAT, Version.LIBRARY, wellCase.header(), wellCase.files(), wellCase.datum(), designs);
     }
 
-    /** Writes UTF-8 JSON with a line feed at each line's end, on every platform; leaves the stream open. */
     void write(OutputStream out) throws IOException {
+        write(this, "results", out);
+    }
+
+    /** Writes UTF-8 JSON with a line feed at each line's end, on every platform; leaves the stream open. */
+    static void write(Record record, String name, OutputStream out) throws IOException {
         DefaultIndenter indenter = new DefaultIndenter(" ", "\n");
         DefaultPrettyPrinter printer =
                 new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
@@ -56,7 +60,7 @@ record MachineResults(
                 .build();
         try (JsonGenerator json = factory.createGenerator(out, JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer);
-            new RecordJson(json).write(this, "results");
+            new RecordJson(json).write(record, name);
             json.writeRaw('\n');
         }
     }

@@ -29,6 +29,7 @@ import staunch.units.Fault;
             ValidateCommand.class,
             EvaluateCommand.class,
             ReviewCommand.class,
+            CompareCommand.class,
             KernelCommand.class,
             NotebookCommand.class,
             CommandLine.HelpCommand.class

@@ -122,6 +122,7 @@ class MainTest {
         for (String[] arguments : List.of(
                 new String[] {"validate", broken},
                 new String[] {"evaluate", broken, "--json", target.toString()},
+                new String[] {"compare", broken, "--json", target.toString()},
                 new String[] {"review", broken, "--out", folder.resolve("page").toString()})) {
             assertEquals(ExitCode.CASE_FAULTS, run(arguments));
             assertTrue(err().contains("89 ppg"), err());
@@ -188,6 +189,48 @@ class MainTest {
         assertEquals(ExitCode.OK, run("review", demo, "--units", "metric", "--out", folder.toString()));
         assertTrue(out().contains("m³"), out());
         assertFalse(out().contains("bbl"), out());
+    }
+
+    @Test
+    void compareShowsDesignsSideBySideAndWhichDominates() throws IOException {
+        assertEquals(ExitCode.OK, run("compare", demo));
+        for (String word : List.of("Base", "Early liner", "least shoe margin", "fails", "holds", "7850 kg/m³")) {
+            assertTrue(out().contains(word), word + " in " + out());
+        }
+        assertTrue(out().contains("8 1/2 in: Early liner dominates Base"), out());
+        assertTrue(out().contains("12 1/4 in: neither dominates"), out());
+        assertTrue(out().contains("bbl"), out());
+        assertEquals("", err());
+        assertEquals(List.of(), written());
+        assertEquals(ExitCode.OK, run("compare", demo, "--designs", "Early liner, Base", "--units", "metric"));
+        assertTrue(out().contains("m³") && !out().contains("bbl"), out());
+        assertTrue(out().indexOf("Early liner") < out().indexOf("Base"), out());
+    }
+
+    @Test
+    void compareGivesTheSameJsonToAFileAndToStandardOutput() throws IOException {
+        Path file = folder.resolve("comparison.json");
+        assertEquals(ExitCode.OK, run("compare", demo, "--json", file.toString()));
+        assertTrue(out().contains("side by side"), out());
+        assertEquals(ExitCode.OK, run("compare", demo, "--json", "-"));
+        assertArrayEquals(Files.readAllBytes(file), out.toByteArray());
+        JsonNode results = new ObjectMapper().readTree(file.toFile());
+        assertEquals("Base", results.at("/comparison/designs/0").textValue());
+        assertEquals(
+                "SECOND_DOMINATES",
+                results.at("/comparison/sections/2/pairs/0/relation").textValue());
+        assertTrue(results.at("/comparison/steel/0/mass_kg").doubleValue() > 0);
+    }
+
+    @Test
+    void compareNeedsTwoDesignsOfTheCase() {
+        assertEquals(ExitCode.USAGE, run("compare", demo, "--designs", "Base"));
+        assertTrue(err().contains("fewer than two"), err());
+        assertEquals(ExitCode.USAGE, run("compare", demo, "--designs", "Base,Base"));
+        assertTrue(err().contains("twice"), err());
+        assertEquals(ExitCode.USAGE, run("compare", demo, "--designs", "Base,none"));
+        assertTrue(err().contains("\"none\"") && err().contains("Early liner"), err());
+        assertEquals(ExitCode.VERDICT, run("compare", demo, "--fail-on-verdict"));
     }
 
     @Test

@@ -46,6 +46,7 @@ class ResultsPageTest {
         RecordJavadoc javadoc = RecordJavadoc.of(
                 List.of(ROOT.resolve("lib/core/src/main/java"), ROOT.resolve("lib/cli/src/main/java")));
         reach(MachineResults.class);
+        reach(MachineComparison.class);
         while (!waiting.isEmpty()) {
             for (RecordComponent component : waiting.poll().getRecordComponents()) {
                 reach(component.getGenericType());

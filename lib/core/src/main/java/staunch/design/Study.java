@@ -100,6 +100,53 @@ public final class Study {
         return new WellEnvelope(design, options, sections, wellCase.warnings());
     }
 
+    /**
+     * Evaluates casing designs of the case by the methods of this study and compares them.
+     *
+     * @param designs names of two or more
+     * @throws InputFault where fewer than two are named, one is named twice or is not in the case
+     */
+    public Comparison compare(List<String> designs) {
+        return compare(designs, Progress.SILENT);
+    }
+
+    /**
+     * Evaluates casing designs of the case by the methods of this study and compares them, telling the progress.
+     *
+     * @param designs names of two or more
+     * @param progress told how far it has come over all designs
+     * @throws InputFault where fewer than two are named, one is named twice or is not in the case
+     */
+    public Comparison compare(List<String> designs, Progress progress) {
+        List<Study> studies = each(designs);
+        long total = studies.stream().mapToLong(Study::depths).sum();
+        List<WellEnvelope> envelopes = new ArrayList<>();
+        long before = 0;
+        for (Study study : studies) {
+            long done = before;
+            envelopes.add(study.evaluate((n, ofDesign, what) -> progress.step(done + n, total, study.design)));
+            before += study.depths();
+        }
+        return Comparison.of(wellCase, envelopes);
+    }
+
+    /**
+     * This study of each of the designs that are to be compared.
+     *
+     * @param designs names of two or more
+     * @throws InputFault where fewer than two are named, one is named twice or is not in the case
+     */
+    public List<Study> each(List<String> designs) {
+        Comparison.check(designs);
+        return designs.stream().map(this::withDesign).toList();
+    }
+
+    private long depths() {
+        return wellCase.design(design).sections().stream()
+                .mapToLong(plan -> SectionEvaluator.depths(input(plan)))
+                .sum();
+    }
+
     /** The strings whose shoes stand at or above the top of a section are set when it is drilled. */
     private SectionInput input(SectionPlan plan) {
         List<CasingString> set = wellCase.design(design).strings().stream()

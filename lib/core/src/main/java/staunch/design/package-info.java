@@ -1,2 +1,2 @@
-/** The front door: a case with its casing designs, evaluated. */
+/** The front door: a case with its casing designs, evaluated and compared. */
 package staunch.design;

@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import staunch.design.StringSteel;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
 import staunch.envelope.Kick;
@@ -19,6 +20,10 @@ import staunch.units.UnitSystem;
 
 /** Results in words, with their numbers in chosen units and rounded to the safe side. */
 public final class ResultWords {
+    /** What it means that a design dominates. */
+    static final String DOMINANCE = "A design dominates another where it is no worse in tolerance of the drilled kick,"
+            + " tolerance of the swabbed kick, formation MAASP and least shoe margin, and better in at least one.";
+
     private ResultWords() {}
 
     /** A tolerance in a few words: "38.2 bbl", "no limit, open hole 120.3 bbl", "none, 85 psi short", "not assessed". */
@@ -146,6 +151,13 @@ public final class ResultWords {
         part(sections, Verdict.Outcome.NOT_SHUT_IN, "is not shut in", "are not shut in")
                 .ifPresent(parts::add);
         return String.join("; ", parts) + ".";
+    }
+
+    /** What the weights of steel are of. */
+    static String steel() {
+        return "Plain pipe of nominal diameters at "
+                + UnitSystem.SI.text(StringSteel.DENSITY, Measure.DENSITY)
+                + ", couplings not counted.";
     }
 
     /** The choices of method as question and answer. */

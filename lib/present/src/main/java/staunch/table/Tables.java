@@ -6,15 +6,24 @@ import static java.math.RoundingMode.HALF_EVEN;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import staunch.design.CasingDesign;
+import staunch.design.Comparison;
+import staunch.design.DesignPair;
+import staunch.design.SectionComparison;
+import staunch.design.SectionOutcome;
+import staunch.design.SteelUse;
+import staunch.design.StringSteel;
 import staunch.earth.EarthModel;
 import staunch.earth.StrengthTest;
 import staunch.envelope.Assumption;
@@ -110,6 +119,140 @@ public final class Tables {
                         "Section summary",
                         "Tolerances are volumes at bottom-hole conditions at shut-in, rounded down; margins are the"
                                 + " least pressure margin while the required (or detectable) influx is circulated out.");
+    }
+
+    /** Casing designs compared, one row per hole section and design, in numbers. */
+    public static ResultTable comparison(Comparison comparison, UnitSystem units) {
+        record Row(String section, SectionOutcome outcome) {}
+        List<Row> all = comparison.sections().stream()
+                .flatMap(s -> s.outcomes().stream().map(o -> new Row(s.section(), o)))
+                .toList();
+        return new Rows<>(all, units)
+                .text("Section", r -> r.section())
+                .text("Design", r -> r.outcome().design())
+                .number("From MD", Measure.DEPTH, HALF_EVEN, r -> r.outcome().topDepth())
+                .number("To MD", Measure.DEPTH, HALF_EVEN, r -> r.outcome().bottomDepth())
+                .optional(
+                        "Drilled tolerance",
+                        Measure.VOLUME,
+                        FLOOR,
+                        r -> volume(r.outcome().drilled().tolerance()))
+                .text(
+                        "Drilled outcome",
+                        r -> ResultWords.outcome(r.outcome().drilled().tolerance(), units))
+                .optional(
+                        "Drilled to surface",
+                        Measure.VOLUME,
+                        FLOOR,
+                        r -> toSurface(r.outcome().drilled()))
+                .text(
+                        "Drilled to surface outcome",
+                        r -> ResultWords.outcome(r.outcome().drilled().circulatedToSurface(), units))
+                .optional(
+                        "Drilled required",
+                        Measure.VOLUME,
+                        CEILING,
+                        r -> r.outcome().drilled().required())
+                .optional(
+                        "Swabbed tolerance",
+                        Measure.VOLUME,
+                        FLOOR,
+                        r -> volume(r.outcome().swabbed().tolerance()))
+                .text(
+                        "Swabbed outcome",
+                        r -> ResultWords.outcome(r.outcome().swabbed().tolerance(), units))
+                .optional(
+                        "Swabbed to surface",
+                        Measure.VOLUME,
+                        FLOOR,
+                        r -> toSurface(r.outcome().swabbed()))
+                .text(
+                        "Swabbed to surface outcome",
+                        r -> ResultWords.outcome(r.outcome().swabbed().circulatedToSurface(), units))
+                .optional(
+                        "Swabbed required",
+                        Measure.VOLUME,
+                        CEILING,
+                        r -> r.outcome().swabbed().required())
+                .optional(
+                        "Formation MAASP",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        r -> pressure(r.outcome().maasp(), Maasp::formation))
+                .optional(
+                        "Lowest surface limit",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        r -> pressure(r.outcome().maasp(), Maasp::lowest))
+                .text("Lowest surface limit at", r -> lowestName(r.outcome().maasp()))
+                .optional(
+                        "Least shoe margin",
+                        Measure.PRESSURE_DIFFERENCE,
+                        FLOOR,
+                        r -> r.outcome().leastShoeMargin())
+                .text("Verdict", r -> r.outcome().verdict().outcome().title())
+                .text("Governing limit", r -> r.outcome().verdict().governing())
+                .table("Casing designs compared", "Tolerances, pressures and margins rounded down.");
+    }
+
+    /** Casing designs side by side: a row for each quantity of each hole section, a column for each design. */
+    public static ResultTable comparisonSideBySide(Comparison comparison, UnitSystem units) {
+        record Row(SectionComparison section, ComparedQuantity quantity) {}
+        List<Row> all = comparison.sections().stream()
+                .flatMap(s -> ComparedQuantity.of(s).stream().map(q -> new Row(s, q)))
+                .toList();
+        Rows<Row> rows = new Rows<>(all, units)
+                .text("Section", r -> r.section().section())
+                .text("Quantity", r -> r.quantity().title);
+        // Tablesaw tells column names apart without regard to case.
+        Set<String> taken = new HashSet<>(Set.of("section", "quantity"));
+        for (String design : comparison.designs()) {
+            String title = design;
+            while (!taken.add(title.toLowerCase(Locale.ROOT))) {
+                title += "'";
+            }
+            rows.text(
+                    title,
+                    r -> r.section()
+                            .outcome(design)
+                            .map(o -> r.quantity().words.apply(o, units))
+                            .orElse("no such section"));
+        }
+        return rows.table(
+                "Casing designs side by side", "Tolerances, pressures and margins rounded down, required up.");
+    }
+
+    /** Which of every two designs dominates in each hole section. */
+    public static ResultTable dominance(Comparison comparison, UnitSystem units) {
+        record Row(String section, DesignPair pair) {}
+        List<Row> all = comparison.sections().stream()
+                .flatMap(s -> s.pairs().stream().map(p -> new Row(s.section(), p)))
+                .toList();
+        return new Rows<>(all, units)
+                .text("Section", Row::section)
+                .text("Design", r -> r.pair().first())
+                .text("Other design", r -> r.pair().second())
+                .text("Dominates", r -> r.pair().dominant().orElse("neither"))
+                .text("Statement", r -> r.pair().statement())
+                .table("Which design dominates", ResultWords.DOMINANCE);
+    }
+
+    /** Steel of each design, string by string and in all. */
+    public static ResultTable steel(Comparison comparison, UnitSystem units) {
+        record Row(String design, String string, double length, double mass) {}
+        List<Row> all = new ArrayList<>();
+        for (SteelUse use : comparison.steel()) {
+            for (StringSteel string : use.strings()) {
+                all.add(new Row(use.design(), string.string(), string.length(), string.mass()));
+            }
+            all.add(new Row(use.design(), "all strings", use.length(), use.mass()));
+        }
+        return new Rows<>(all, units)
+                .text("Design", Row::design)
+                .text("String", Row::string)
+                .number("Length", Measure.LENGTH, HALF_EVEN, Row::length)
+                .number("Weight", Measure.MASS, HALF_EVEN, Row::mass)
+                .table("Steel", ResultWords.steel());
     }
 
     /** The section summary in few and narrow columns, for a terminal. */

@@ -9,6 +9,7 @@ import java.util.function.DoubleFunction;
 import staunch.control.SlowCirculation;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
+import staunch.design.Comparison;
 import staunch.design.InputFile;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
@@ -116,6 +117,31 @@ public final class Fixtures {
                         notAssessed(design.sections().get(4))),
                 List.of(new Warning(
                         "pore pressure", "High pore pressure lies within 0.3 ppg of the mud below 11 200 ft.")));
+    }
+
+    /** The design beside another that lacks the last section and is otherwise equal; its name is that of a column. */
+    public static Comparison comparison() {
+        WellCase one = wellCase();
+        CasingDesign base = one.designs().get(0);
+        CasingDesign other = new CasingDesign(
+                "Section",
+                base.strings(),
+                base.sections().subList(0, base.sections().size() - 1));
+        WellCase both = new WellCase(
+                one.header(),
+                one.units(),
+                one.datum(),
+                one.path(),
+                one.earth(),
+                List.of(base, other),
+                one.equipment(),
+                one.options(),
+                one.files(),
+                one.warnings());
+        WellEnvelope envelope = envelope();
+        WellEnvelope shorter = new WellEnvelope(
+                other.name(), envelope.options(), envelope.sections().subList(0, 4), envelope.warnings());
+        return Comparison.of(both, List.of(envelope, shorter));
     }
 
     /** The section with a finite tolerance that holds. */

@@ -44,7 +44,11 @@ class TablesTest {
                 Tables.openHole(holds.plan(), units),
                 Tables.drillString(holds.plan(), units),
                 Tables.sectionInputs(holds.plan(), units),
-                Tables.methods(Fixtures.envelope().options(), units));
+                Tables.methods(Fixtures.envelope().options(), units),
+                Tables.comparison(Fixtures.comparison(), units),
+                Tables.comparisonSideBySide(Fixtures.comparison(), units),
+                Tables.dominance(Fixtures.comparison(), units),
+                Tables.steel(Fixtures.comparison(), units));
     }
 
     @Test
@@ -129,6 +133,38 @@ class TablesTest {
                 "8 1/2 in hole fails; 6 in hole is not assessed; 17 1/2 in hole and 12 1/4 in hole hold;"
                         + " 26 in hole is not shut in.",
                 ResultWords.verdict(Fixtures.envelope().sections()));
+    }
+
+    @Test
+    void designsStandSideBySide() {
+        Table table = Tables.comparisonSideBySide(Fixtures.comparison(), FIELD).table();
+        assertEquals(List.of("Section", "Quantity", "base design", "Section'"), table.columnNames());
+        Table third = table.where(table.stringColumn("Section").isEqualTo("12 1/4 in hole"));
+        assertEquals("drilled kick", third.stringColumn("Quantity").get(1));
+        assertEquals("58.2 bbl", third.stringColumn("base design").get(1));
+        Table last = table.where(table.stringColumn("Section").isEqualTo("6 in hole"));
+        assertEquals("no such section", last.stringColumn("Section'").get(0));
+        Table top = table.where(table.stringColumn("Section").isEqualTo("26 in hole"));
+        assertEquals(
+                List.of("from – to MD", "verdict"), top.stringColumn("Quantity").asList());
+    }
+
+    @Test
+    void comparedNumbersAreKeptUnrounded() {
+        Table table = Tables.comparison(Fixtures.comparison(), FIELD).table();
+        Table third = table.where(table.stringColumn("Section").isEqualTo("12 1/4 in hole"));
+        assertEquals(2, third.rowCount());
+        assertEquals(58.27, third.doubleColumn("Drilled tolerance [bbl]").get(0), 1e-9);
+        assertEquals("58.2", third.doubleColumn("Drilled tolerance [bbl]").getString(0));
+    }
+
+    @Test
+    void dominanceIsToldInWords() {
+        Table table = Tables.dominance(Fixtures.comparison(), FIELD).table();
+        assertEquals("neither", table.stringColumn("Dominates").get(2));
+        assertEquals(
+                "neither dominates: base design and Section are equal",
+                table.stringColumn("Statement").get(2));
     }
 
     @Test

@@ -1,0 +1,44 @@
+package staunch.design;
+
+import java.util.Objects;
+import staunch.units.Check;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.Si;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
+
+/**
+ * Steel of one string.
+ *
+ * @param string name of the string
+ * @param length measured from its top to its shoe, m
+ * @param mass of plain pipe of nominal size, couplings not counted, kg
+ */
+public record StringSteel(
+        String string,
+        @Si(value = "m", kind = Kind.LENGTH) double length,
+        @Si("kg") double mass) {
+    /** Density of casing steel, kg/m³, as in the plain-end mass of API 5CT / ISO 11960. */
+    @Si("kg/m3")
+    public static final double DENSITY = 7850;
+
+    public StringSteel {
+        Objects.requireNonNull(string, "string");
+        Check.within("length of the string", length, 0, 20_000, Measure.LENGTH);
+        Check.within("mass of the string", mass, 0, 1e8, Measure.MASS);
+    }
+
+    /** Sum over the intervals of π/4 · (OD² − ID²) · length · 7850 kg/m³; wear is not taken off. */
+    static StringSteel of(CasingString string) {
+        double mass = string.intervals().stream().mapToDouble(StringSteel::mass).sum();
+        return new StringSteel(string.name(), string.shoeDepth() - string.topDepth(), mass);
+    }
+
+    private static double mass(CasingInterval interval) {
+        double outside = interval.outsideDiameter();
+        double inside = interval.insideDiameter();
+        double area = 0.25 * Math.PI * (outside - inside) * (outside + inside);
+        return area * (interval.bottomDepth() - interval.topDepth()) * DENSITY;
+    }
+}
