@@ -156,7 +156,7 @@ public final class ResultWords {
     /** What the weights of steel are of. */
     static String steel() {
         return "Plain pipe of nominal diameters at "
-                + UnitSystem.SI.text(StringSteel.DENSITY, Measure.DENSITY)
+                + UnitSystem.METRIC.text(StringSteel.DENSITY, Measure.DENSITY)
                 + ", couplings not counted.";
     }
 

@@ -9,13 +9,17 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
+import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 import tech.tablesaw.columns.numbers.NumberColumnFormatter;
 
-/** Turns rows of results into columns of explicit type, one column at a time. */
+/**
+ * Turns rows of results into columns of explicit type, one column at a time. Columns are made by way of {@link ColumnType},
+ * since Tablesaw makes a second type, unlike {@code ColumnType.DOUBLE}, where the class of the column is loaded first.
+ */
 final class Rows<R> {
     /** What stands in a cell without a number. */
     static final String NONE = "–";
@@ -30,7 +34,9 @@ final class Rows<R> {
     }
 
     Rows<R> text(String name, Function<R, String> value) {
-        columns.add(StringColumn.create(name, rows.stream().map(value).toList()));
+        StringColumn column = ColumnType.STRING.create(name);
+        rows.forEach(row -> column.append(value.apply(row)));
+        columns.add(column);
         return this;
     }
 
@@ -43,7 +49,7 @@ final class Rows<R> {
     }
 
     Rows<R> optional(String name, Measure measure, RoundingMode rounding, Function<R, OptionalDouble> si) {
-        DoubleColumn column = DoubleColumn.create(title(name, measure));
+        DoubleColumn column = ColumnType.DOUBLE.create(title(name, measure));
         for (R row : rows) {
             OptionalDouble value = si.apply(row);
             if (value.isPresent()) {
