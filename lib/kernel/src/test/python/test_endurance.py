@@ -18,9 +18,9 @@ from kernel_client import ARGV, KernelCase
 class Interrupt(KernelCase):
     """Each cell prints a mark, so that it is known to run before it is interrupted."""
 
-    def interrupted(self, code, **options):
+    def interrupted(self, code, before="", **options):
         self.ok("int kept = 41;")
-        cell = self.send('System.out.println("running");' + code, **options)
+        cell = self.send(before + 'System.out.println("running");' + code, **options)
         self.await_text(cell, "running")
         if options.get("allow_stdin"):
             self.client.get_stdin_msg(timeout=kernel_client.TIMEOUT)
@@ -99,7 +99,8 @@ class Interrupt(KernelCase):
         self.assertEqual("aborted", self.collect(second).status)
 
     def test_threads_of_an_interrupted_cell_serve_later_cells(self):
-        self.interrupted("var pool = Executors.newSingleThreadExecutor(); pool.submit(() -> 1).get(); while (true) { }")
+        self.interrupted("while (true) { }",
+                         before="var pool = Executors.newSingleThreadExecutor(); pool.submit(() -> 1).get(); ")
         code = 'pool.submit(() -> { System.out.println("at work"); for (int i = 0; i < 3; i++) { } return 7; }).get()'
         self.assertEqual("7", self.ok(code).result)
         self.ok("pool.shutdown();")
