@@ -242,7 +242,7 @@ public final class SectionEvaluator {
         if (tolerance instanceof Tolerance.Finite finite) {
             return finite.weakPoint().name() + ", " + finite.stage().moment().title();
         }
-        return tolerance instanceof Tolerance.Unlimited ? "no limit" : "";
+        return "";
     }
 
     /**
@@ -257,7 +257,7 @@ public final class SectionEvaluator {
         if (counts(swabbed, drilled)) {
             checks.add(named("swabbed kick", swabbed.verdict()));
         }
-        checks.add(window);
+        checks.add(named("", window));
         Verdict.Outcome worst = checks.stream()
                 .map(Verdict::outcome)
                 .min(Comparator.naturalOrder())
@@ -269,7 +269,7 @@ public final class SectionEvaluator {
         }
         return new Verdict(
                 worst,
-                joined(decisive.stream().map(Verdict::statement)),
+                worst.title() + ": " + joined(decisive.stream().map(Verdict::statement)),
                 joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())));
     }
 
@@ -283,10 +283,17 @@ public final class SectionEvaluator {
         return words.distinct().collect(Collectors.joining("; "));
     }
 
+    /** What a check found, without its outcome in front, which is said once for all of them. */
     private static Verdict named(String check, Verdict verdict) {
-        return verdict.outcome() == Verdict.Outcome.HOLDS
-                ? verdict
-                : new Verdict(verdict.outcome(), check + " " + verdict.statement(), verdict.governing());
+        if (verdict.outcome() == Verdict.Outcome.HOLDS) {
+            return verdict;
+        }
+        String outcome = verdict.outcome().title();
+        String statement = verdict.statement();
+        String rest = statement.startsWith(outcome)
+                ? statement.substring(outcome.length()).replaceFirst("^:", check.isEmpty() ? "" : ",")
+                : " " + statement;
+        return new Verdict(verdict.outcome(), (check + rest).trim(), verdict.governing());
     }
 
     private List<DepthPoint> alongSection(Model model, MaaspCalculator maasps, LongConsumer progress) {

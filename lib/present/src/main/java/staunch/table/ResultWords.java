@@ -3,7 +3,9 @@ package staunch.table;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import staunch.design.StringSteel;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
@@ -63,10 +65,16 @@ public final class ResultWords {
         return tolerance instanceof Tolerance.Finite ? brief(tolerance, units) + ", " + outcome : outcome;
     }
 
-    /** The largest influx that can be circulated to surface, "at most" where a component is left out. */
+    /** The largest influx that can be circulated to surface, an upper bound in words where a component is left out. */
     public static String headline(SurfaceTolerance surface, UnitSystem units) {
-        boolean bound = !surface.leftOut().isEmpty() && surface.tolerance() instanceof Tolerance.Finite;
-        return (bound ? "at most " : "") + headline(surface.tolerance(), units);
+        String answer = headline(surface.tolerance(), units);
+        if (surface.leftOut().isEmpty()) {
+            return answer;
+        }
+        if (surface.tolerance() instanceof Tolerance.Unlimited) {
+            return answer + " known";
+        }
+        return surface.tolerance() instanceof Tolerance.Finite ? "at most " + answer : answer;
     }
 
     /** The largest influx that can be circulated to surface with what governs it, or why there is none. */
@@ -141,13 +149,25 @@ public final class ResultWords {
         return point.name() + place(point, units);
     }
 
+    /** The statement of a verdict without its outcome in front; the outcome alone where there is no more to say. */
+    public static String detail(Verdict verdict) {
+        String outcome = verdict.outcome().title() + ": ";
+        return verdict.statement().startsWith(outcome)
+                ? verdict.statement().substring(outcome.length())
+                : verdict.statement();
+    }
+
     /** One sentence that answers for the whole well: which sections fail, are not assessed, hold or are not shut in. */
     public static String verdict(List<SectionEnvelope> sections) {
         List<String> parts = new ArrayList<>();
         part(sections, Verdict.Outcome.FAILS, "fails", "fail").ifPresent(parts::add);
         part(sections, Verdict.Outcome.NOT_ASSESSED, "is not assessed", "are not assessed")
                 .ifPresent(parts::add);
-        part(sections, Verdict.Outcome.HOLDS, "holds", "hold").ifPresent(parts::add);
+        Map<Boolean, List<SectionEnvelope>> whole = sections.stream()
+                .collect(Collectors.partitioningBy(s -> s.verdict().statement().startsWith("holds (formation only)")));
+        part(whole.get(false), Verdict.Outcome.HOLDS, "holds", "hold").ifPresent(parts::add);
+        part(whole.get(true), Verdict.Outcome.HOLDS, "holds (formation only)", "hold (formation only)")
+                .ifPresent(parts::add);
         part(sections, Verdict.Outcome.NOT_SHUT_IN, "is not shut in", "are not shut in")
                 .ifPresent(parts::add);
         return String.join("; ", parts) + ".";

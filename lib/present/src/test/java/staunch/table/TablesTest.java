@@ -130,7 +130,7 @@ class TablesTest {
     @Test
     void theWellsVerdictNamesEverySection() {
         assertEquals(
-                "8 1/2 in hole fails; 6 in hole is not assessed; 17 1/2 in hole and 12 1/4 in hole hold;"
+                "8 1/2 in hole fails; 6 in hole is not assessed; 17 1/2 in hole and 12 1/4 in hole hold (formation only);"
                         + " 26 in hole is not shut in.",
                 ResultWords.verdict(Fixtures.envelope().sections()));
     }
