@@ -43,7 +43,9 @@ import staunch.envelope.SurfaceLimit;
 import staunch.envelope.Tolerance;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
+import staunch.limit.CasingBurst;
 import staunch.units.EquivalentDensity;
+import staunch.units.Fault;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
@@ -508,12 +510,8 @@ public final class Tables {
                         "Burst rating",
                         Measure.PRESSURE_DIFFERENCE,
                         FLOOR,
-                        s -> s.interval().burstRating())
-                .optional(
-                        "Connection",
-                        Measure.PRESSURE_DIFFERENCE,
-                        FLOOR,
-                        s -> s.interval().connectionRating())
+                        s -> Burst.of(s.interval()).rating())
+                .text("Rating from", s -> Burst.of(s.interval()).basis())
                 .optional(
                         "Share allowed", Measure.NUMBER, FLOOR, s -> s.string().allowedBurstShare())
                 .optional(
@@ -526,7 +524,25 @@ public final class Tables {
                         Measure.PRESSURE_GAUGE,
                         HALF_EVEN,
                         s -> s.string().testPressure())
-                .table("Casing programme", "Ratings as the case gives them.");
+                .table("Casing programme", "Burst rating before the allowed share, rounded down.");
+    }
+
+    /** Rating that counts and what it rests on, or why there is none. */
+    private record Burst(OptionalDouble rating, String basis) {
+        static Burst of(CasingInterval interval) {
+            try {
+                CasingBurst burst = CasingBurst.of(interval);
+                return burst instanceof CasingBurst.Rated rated
+                        ? new Burst(OptionalDouble.of(rated.pressure()), rated.basis())
+                        : none("missing " + ((CasingBurst.NotAssessed) burst).missing());
+            } catch (Fault outsideRange) {
+                return none(outsideRange.getMessage());
+            }
+        }
+
+        private static Burst none(String reason) {
+            return new Burst(OptionalDouble.empty(), "not assessed: " + reason);
+        }
     }
 
     /** Hole sections of a casing design. */

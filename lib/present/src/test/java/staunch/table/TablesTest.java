@@ -5,11 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import staunch.design.CasingDesign;
 import staunch.envelope.SectionEnvelope;
 import staunch.present.Fixtures;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
 import tech.tablesaw.api.ColumnType;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
@@ -71,6 +76,45 @@ class TablesTest {
         assertEquals(58.27, table.doubleColumn("Drilled tolerance [bbl]").get(2), 1e-9);
         assertEquals("58.2", table.doubleColumn("Drilled tolerance [bbl]").getString(2));
         assertEquals("-85", table.doubleColumn("Drilled margin [psi]").getString(3), "−84.2 psi towards breaking");
+    }
+
+    @Test
+    void burstRatingThatCountsIsShownWithItsBasis() {
+        Table given = Tables.casingProgramme(Fixtures.wellCase().designs().get(0), FIELD)
+                .table();
+        assertEquals(
+                "burst rating of the case", given.stringColumn("Rating from").get(2));
+        CasingInterval interval = new CasingInterval(
+                0,
+                1000,
+                0.244475,
+                0.2204974,
+                Optional.of("L-80"),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0);
+        CasingString string = new CasingString(
+                "9 5/8 in casing",
+                List.of(interval),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Table computed = Tables.casingProgramme(
+                        new CasingDesign(
+                                "One",
+                                List.of(string),
+                                Fixtures.wellCase().designs().get(0).sections()),
+                        FIELD)
+                .table();
+        assertEquals(
+                "internal yield pressure by API formula for grade L80",
+                computed.stringColumn("Rating from").get(0));
+        assertEquals(
+                6870, computed.doubleColumn("Burst rating [psi]").get(0), 5, "as printed to tens of psi for 47 lb/ft");
     }
 
     @Test
