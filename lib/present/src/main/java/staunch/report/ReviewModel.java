@@ -124,7 +124,7 @@ final class ReviewModel {
         model.put("name", plan.name());
         model.put("outcome", section.verdict().outcome().name());
         model.put("outcomeTitle", section.verdict().outcome().title());
-        model.put("statement", section.verdict().statement());
+        model.put("statement", ResultWords.detail(section.verdict()));
         model.put("governing", orNone(section.verdict().governing()));
         model.put("depths", depths(plan.topDepth(), plan.bottomDepth()) + " MD");
         model.put("facts", facts(section));
@@ -139,13 +139,15 @@ final class ReviewModel {
                 "lowestAt",
                 section.maasp().flatMap(Maasp::lowest).map(SurfaceLimit::name).orElse(""));
         model.put("warnings", warnings(section.warnings()));
-        List<Figure> figures = Stream.of(
-                        Charts.pressureWindow(wellCase, section, units),
+        Figure window = Charts.pressureWindow(wellCase, section, units);
+        List<Figure> figures = section.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN
+                ? List.of(window)
+                : List.of(
+                        window,
                         Charts.toleranceAlongSection(section, units),
                         Charts.volumeAgainstIntensity(section, units),
                         Charts.maaspAgainstMud(section, units),
-                        Charts.marginWhileCirculating(section, units))
-                .toList();
+                        Charts.marginWhileCirculating(section, units));
         model.put(
                 "figures",
                 figures.stream()

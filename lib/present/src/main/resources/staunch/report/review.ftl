@@ -56,19 +56,19 @@ ${css}
 <div class="scroll">
 <table class="summary">
 <thead>
-<tr><th class="s">Section</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th>Verdict</th></tr>
+<tr><th class="s">Section</th><th class="v">Verdict</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th></tr>
 </thead>
 <tbody>
 <#list sections as s>
 <tr class="${s.outcome?lower_case}">
 <td><a href="#${s.id}"><strong>${s.name}</strong></a><br/><span class="small nowrap">${s.depths}</span></td>
+<td class="verdict"><@mark s.outcome/> <strong>${s.outcomeTitle}</strong><#if s.statement != s.outcomeTitle><br/><span class="small">${s.statement}</span></#if></td>
 <td><#if s.outcome == "NOT_SHUT_IN"><span class="value">not shut in</span><#else><span class="value">${s.drilled.headline}</span> <span class="small">formation</span><br/><span class="value">${s.drilled.toSurface}</span> <span class="small">to surface</span><br/><span class="small nowrap">${s.drilled.requiredText}</span></#if></td>
 <td><#if s.outcome == "NOT_SHUT_IN"><span class="value">not shut in</span><#else><span class="value">${s.swabbed.headline}</span> <span class="small">formation</span><br/><span class="value">${s.swabbed.toSurface}</span> <span class="small">to surface</span><br/><span class="small nowrap">${s.swabbed.requiredText}</span></#if></td>
 <td>${s.governing}</td>
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
 <td class="n">${s.lowestLimit}<#if s.lowestAt?has_content><br/><span class="small">${s.lowestAt}</span></#if></td>
-<td class="verdict"><@mark s.outcome/> <strong>${s.outcomeTitle}</strong><#if s.statement != s.outcomeTitle><br/><span class="small">${s.statement}</span></#if></td>
 </tr>
 </#list>
 </tbody>
