@@ -17,6 +17,11 @@ final class CaseArgument {
     @Parameters(paramLabel = "CASE", description = "Directory of the case, or its case.yaml.")
     private Path path;
 
+    /** The path as given. */
+    Path path() {
+        return path;
+    }
+
     /** Name of the case: that of its directory. */
     String name() {
         Path full = path.toAbsolutePath().normalize();

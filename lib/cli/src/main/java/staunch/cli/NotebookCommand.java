@@ -1,7 +1,6 @@
 package staunch.cli;
 
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import staunch.kernel.NotebookRun;
-import staunch.kernel.NotebookRunner;
 
 /** {@code staunch notebook}: notebooks without Jupyter. */
 @Command(
@@ -74,31 +72,14 @@ final class NotebookCommand implements Runnable {
         @Override
         public Integer call() throws IOException {
             Terminal terminal = notebook.main.terminal();
-            NotebookRunner runner = new NotebookRunner(
-                    Notebooks.options(units.orField()),
-                    new UnitParameters(),
-                    quiet ? line -> {} : line -> terminal.err().println(line));
+            NotebookPages pages = new NotebookPages(units.orField(), quiet, terminal);
             boolean failed = false;
             for (Path file : files) {
-                NotebookRun run = run(runner, file);
+                NotebookRun run = pages.run(file, values, out);
                 terminal.out().println("Notebook: " + run.page());
-                run.failure()
-                        .ifPresent(f -> terminal.err()
-                                .println(file + ", cell " + f.cell() + ": "
-                                        + String.join("\n", f.error().traceback())));
                 failed |= !run.succeeded();
             }
             return failed ? ExitCode.CELL : ExitCode.OK;
-        }
-
-        private NotebookRun run(NotebookRunner runner, Path file) throws IOException {
-            try {
-                return runner.run(file, values, out);
-            } catch (NoSuchFileException e) {
-                throw new CommandFailure(ExitCode.USAGE, "staunch: notebook " + IoText.of(e));
-            } catch (IllegalArgumentException e) {
-                throw new CommandFailure(ExitCode.USAGE, "staunch: " + file + ": " + e.getMessage());
-            }
         }
     }
 }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,6 +16,7 @@ import staunch.design.CaseHeader;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
+import staunch.kernel.NotebookRun;
 import staunch.report.ReviewPage;
 import staunch.report.ReviewPdf;
 import staunch.units.UnitSystem;
@@ -54,6 +57,12 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--pdf", description = "Write the same pack as PDF beside the page.")
     private boolean pdf;
 
+    @Option(
+            names = "--notebook",
+            paramLabel = "FILE",
+            description = "Notebook to run on the same case, design and units; its page is linked. May be repeated.")
+    private List<Path> notebooks = List.of();
+
     @Override
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
@@ -62,13 +71,31 @@ final class ReviewCommand implements Callable<Integer> {
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
-        Path page = ReviewPage.write(wellCase, envelope, shown, directory);
+        List<NotebookRun> runs = runNotebooks(study.design(), shown, directory);
+        List<String> companions =
+                runs.stream().map(r -> r.page().getFileName().toString()).toList();
+        Path page = ReviewPage.write(wellCase, envelope, shown, directory, companions);
         Optional<Path> document =
                 pdf ? Optional.of(ReviewPdf.write(wellCase, envelope, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
-        return verdict.exitCode(List.of(envelope));
+        runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
+        return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
+    }
+
+    private List<NotebookRun> runNotebooks(String designName, UnitSystem shown, Path directory) throws IOException {
+        NotebookPages pages = new NotebookPages(shown, true, main.terminal());
+        Map<String, String> values = new TreeMap<>();
+        values.put("caseDirectory", argument.path().toString());
+        values.put("designName", designName);
+        // Units that the case itself defines have no name outside it.
+        UnitSystem.named(shown.name()).ifPresent(u -> values.put("units", u.name()));
+        List<NotebookRun> runs = new ArrayList<>();
+        for (Path notebook : notebooks) {
+            runs.add(pages.run(notebook, values, directory));
+        }
+        return runs;
     }
 
     private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {

@@ -234,6 +234,22 @@ class MainTest {
     }
 
     @Test
+    void reviewRunsANotebookOnTheSameCaseAndLinksItsPage() throws IOException {
+        String notebook = SOURCE.resolve("../../notebooks/02-section-review.ipynb")
+                .normalize()
+                .toString();
+        Path directory = folder.resolve("page");
+        assertEquals(
+                ExitCode.OK,
+                run("review", demo, "--units", "metric", "--notebook", notebook, "--out", directory.toString()));
+        assertEquals("", err());
+        assertTrue(Files.readString(directory.resolve("index.html")).contains("href=\"02-section-review.html\""));
+        assertTrue(Files.readString(directory.resolve("02-section-review.html")).contains("m³"));
+        assertEquals(ExitCode.USAGE, run("review", demo, "--notebook", "nowhere.ipynb", "--out", directory.toString()));
+        assertTrue(err().contains("nowhere.ipynb"), err());
+    }
+
+    @Test
     void coloursOnATerminalOnlyRepeatTheWords() {
         run("review", demo, "--out", folder.toString());
         String plain = out();

@@ -71,6 +71,7 @@ final class ReviewModel {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("css", markup(css));
         root.put("paged", paged);
+        root.put("companions", List.of());
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));

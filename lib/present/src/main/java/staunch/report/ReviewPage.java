@@ -3,6 +3,8 @@ package staunch.report;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import staunch.chart.ChartImage;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
@@ -30,13 +32,36 @@ public final class ReviewPage {
      */
     public static Path write(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Path directory)
             throws IOException {
-        byte[] page = html(wellCase, envelope, units).getBytes(StandardCharsets.UTF_8);
+        return write(wellCase, envelope, units, directory, List.of());
+    }
+
+    /**
+     * Writes the page with links to other pages of the same review.
+     *
+     * @param wellCase the case that was evaluated
+     * @param envelope its results
+     * @param units to show
+     * @param directory made where it does not exist
+     * @param companions names of pages in the same directory
+     * @return the page's file
+     * @throws IOException where it cannot be written
+     */
+    public static Path write(
+            WellCase wellCase, WellEnvelope envelope, UnitSystem units, Path directory, List<String> companions)
+            throws IOException {
+        byte[] page = html(wellCase, envelope, units, companions).getBytes(StandardCharsets.UTF_8);
         return WholeFile.write(directory.resolve(FILE_NAME), out -> out.write(page));
     }
 
     /** The page as text. */
     public static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units) {
+        return html(wellCase, envelope, units, List.of());
+    }
+
+    private static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units, List<String> companions) {
         ReviewModel model = new ReviewModel(wellCase, envelope, units, ChartImage::inlineSvg);
-        return Pages.fill("review.ftl", model.root(Pages.resource("page.css"), false));
+        Map<String, Object> root = model.root(Pages.resource("page.css"), false);
+        root.put("companions", companions);
+        return Pages.fill("review.ftl", root);
     }
 }
