@@ -65,18 +65,20 @@ final class SectionSummary {
             }
             add(
                     columns,
+                    section,
                     section.drilled(),
                     units,
                     name,
                     ResultWords.formationMaasp(section.maasp(), units),
                     ResultWords.lowestSurfaceLimit(section.maasp(), units));
-            add(columns, section.swabbed(), units, "", "", "");
+            add(columns, section, section.swabbed(), units, "", "", "");
         }
         return Table.create(columns.toArray(Column[]::new));
     }
 
     private static void add(
             List<StringColumn> columns,
+            SectionEnvelope section,
             KickResult kick,
             UnitSystem units,
             String name,
@@ -87,7 +89,7 @@ final class SectionSummary {
                 columns,
                 name,
                 kick.scenario().name().toLowerCase(Locale.ROOT),
-                ResultWords.headline(kick.tolerance(), units),
+                ResultWords.formation(section, kick, units),
                 ResultWords.headline(kick.circulatedToSurface(), units),
                 required.isPresent() ? units.text(required.getAsDouble(), Measure.VOLUME, RoundingMode.CEILING) : "",
                 formation,

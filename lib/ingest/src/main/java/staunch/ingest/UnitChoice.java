@@ -57,7 +57,7 @@ final class UnitChoice {
                 }
             }
         }
-        return units.equals(base) ? base : units.renamed("case");
+        return units.equals(base) ? base : units.renamed(base.name() + ", changed by the case");
     }
 
     private static UnitSystem with(UnitSystem units, UnitSystem base, Measure measure, String symbol) {

@@ -134,7 +134,10 @@ final class ReviewModel {
         model.put("largestIntensity", ResultWords.text(section.largestIntensity(), units));
         model.put("zeroGain", ResultWords.text(section.zeroGainMargin(), units));
         model.put("windowVerdict", section.window().verdict().statement());
-        model.put("formationMaasp", pressure(section, Maasp::formation));
+        model.put(
+                "formationMaasp",
+                (ResultWords.strengthPartlyUnknown(section.maasp()) ? "at most " : "")
+                        + pressure(section, Maasp::formation));
         model.put("lowestLimit", (atMost(section) ? "at most " : "") + pressure(section, Maasp::lowest));
         model.put(
                 "lowestAt",
@@ -214,7 +217,7 @@ final class ReviewModel {
 
     private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {
         Map<String, Object> model = new LinkedHashMap<>();
-        model.put("headline", ResultWords.headline(kick.tolerance(), units));
+        model.put("headline", ResultWords.formation(section, kick, units));
         model.put("note", ResultWords.note(kick.tolerance(), units));
         model.put("toSurface", ResultWords.headline(kick.circulatedToSurface(), units));
         model.put("toSurfaceFull", ResultWords.full(kick.circulatedToSurface(), units));

@@ -10,9 +10,11 @@ import staunch.design.StringSteel;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
 import staunch.envelope.Kick;
+import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SurfaceLimit;
 import staunch.envelope.SurfaceTolerance;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
@@ -122,11 +124,36 @@ public final class ResultWords {
         return "not assessed: " + ((IntensityLimit.NotAssessed) limit).reason();
     }
 
-    /** Formation MAASP in words, or why there is none. */
+    /**
+     * What the formation holds, an upper bound in words where the strength of a part of the open hole is not known: "at
+     * most 38.2 bbl", "no limit known".
+     */
+    public static String formation(SectionEnvelope section, KickResult kick, UnitSystem units) {
+        String answer = headline(kick.tolerance(), units);
+        if (!strengthPartlyUnknown(section.maasp())) {
+            return answer;
+        }
+        if (kick.tolerance() instanceof Tolerance.Unlimited) {
+            return answer + " known";
+        }
+        return kick.tolerance() instanceof Tolerance.Finite ? "at most " + answer : answer;
+    }
+
+    /** Whether a part of the open hole has no strength, so that figures of the formation are upper bounds. */
+    public static boolean strengthPartlyUnknown(Optional<Maasp> maasp) {
+        return maasp.filter(m -> m.formation().isPresent())
+                .filter(m -> m.components().stream()
+                        .anyMatch(c -> c.type() == SurfaceLimit.Type.FORMATION
+                                && c.pressure().isEmpty()))
+                .isPresent();
+    }
+
+    /** Formation MAASP in words with "at most" where a part of the open hole has no strength, or why there is none. */
     public static String formationMaasp(Optional<Maasp> maasp, UnitSystem units) {
         return maasp.flatMap(Maasp::formation)
                 .filter(f -> f.pressure().isPresent())
-                .map(f -> units.text(f.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
+                .map(f -> (strengthPartlyUnknown(maasp) ? "at most " : "")
+                        + units.text(f.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
                 .orElse("not assessed");
     }
 

@@ -261,7 +261,7 @@ public final class Tables {
     public static ResultTable verdicts(WellEnvelope envelope, UnitSystem units) {
         return new Rows<>(envelope.sections(), units)
                 .text("Section", s -> s.plan().name())
-                .text("Drilled", s -> ResultWords.headline(s.drilled().tolerance(), units))
+                .text("Drilled", s -> ResultWords.formation(s, s.drilled(), units))
                 .text(
                         "Drilled, to surface",
                         s -> ResultWords.headline(s.drilled().circulatedToSurface(), units))
@@ -270,7 +270,7 @@ public final class Tables {
                         Measure.VOLUME,
                         CEILING,
                         s -> s.drilled().required())
-                .text("Swabbed", s -> ResultWords.headline(s.swabbed().tolerance(), units))
+                .text("Swabbed", s -> ResultWords.formation(s, s.swabbed(), units))
                 .text(
                         "Swabbed, to surface",
                         s -> ResultWords.headline(s.swabbed().circulatedToSurface(), units))
