@@ -57,7 +57,7 @@ for (const way of ['embedded', 'jupyter']) {
 
 test('the program stops at the cell that failed, says so on the page and in its exit code', async () => {
   for (const [name, { code, stdout, stderr }] of Object.entries(ended)) {
-    assert.strictEqual(code, 1, name);
+    assert.strictEqual(code, 5, name);
     assert.ok(!/REPL|jdk\.jshell/.test(stdout + stderr));
   }
   assert.match(ended['bad-input'].stdout + ended['bad-input'].stderr, /mud density/);

@@ -7,7 +7,7 @@ const { withPage, drawn } = require('./browser.cjs');
 const { root, workFolder, jupyterEnvironment, notebookServer, PATIENCE } = require('./jupyter.cjs');
 
 const others = require('./other-parameters.json');
-const first = path.join(root, 'notebooks/start-here.ipynb');
+const first = path.join(root, 'notebooks/01-start-here.ipynb');
 const notebook = fs.existsSync(first) ? first : path.join(__dirname, '../notebooks/every-display.ipynb');
 const name = path.basename(notebook, '.ipynb');
 const work = workFolder('browser');
@@ -158,11 +158,14 @@ test('a session in jupyter-notebook', { timeout: 900_000 }, (t) =>
     });
   }));
 
-/** The cell with the values of {@code other-parameters.json}, each as a Java expression of its own. */
+/** The cell with the values of {@code other-parameters.json} in place of its own. */
 function changed(text) {
   return Object.entries(others[name]).reduce((source, [parameter, value]) => {
     const declared = new RegExp(`(\\b${parameter}\\s*=\\s*)([^;]*)(;)`);
     assert.match(source, declared);
-    return source.replace(declared, (_, head, __, tail) => head + value + tail);
+    return source.replace(declared, (_, head, old, end) => {
+      const word = old.startsWith('"') ? `"${value}"` : /^\w+\(/.test(old) ? `quantity("${value}")` : value;
+      return head + word + end;
+    });
   }, text);
 }

@@ -55,8 +55,11 @@ const drawings = (file) => ({
   charts: count(html(file), /<img\b|<svg\b/g),
   tables: count(html(file), /<table\b/g),
 });
+// Whether work shows its progress, and after how many seconds it is done, is up to the machine.
+const PROGRESS = /^.*: \d+ of \d+, \d+ %, .* s$/;
 const texts = (file) =>
-  outputs(file).map((cell) => cell.map((o) => joined(o.data?.['text/plain'] ?? o.text)).join('\n'));
+  outputs(file).map((cell) =>
+    cell.map((o) => joined(o.data?.['text/plain'] ?? o.text)).filter((text) => !PROGRESS.test(text)).join('\n'));
 
 async function open(colorScheme, file, use) {
   await withPage({ colorScheme, locale: 'en-US' }, async (page) => {
