@@ -53,9 +53,12 @@ class NotebooksIT {
     private static JsonNode otherParameters;
 
     @BeforeAll
-    static void readParameters() throws IOException {
+    static void prepare() throws IOException {
         otherParameters =
                 MAPPER.readTree(BROWSER_TESTS.resolve("other-parameters.json").toFile());
+        if (!available()) {
+            System.out.println("skipped: " + NEED);
+        }
     }
 
     private static List<Path> notebooks() throws IOException {
@@ -125,7 +128,6 @@ class NotebooksIT {
             if (System.getenv("CI") != null) {
                 fail(NEED);
             }
-            System.out.println("skipped: " + name + ": " + NEED);
             Assumptions.abort(NEED);
         }
         Path data = jupyter.resolve("data");
