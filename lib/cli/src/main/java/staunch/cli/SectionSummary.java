@@ -26,6 +26,9 @@ final class SectionSummary {
             Verdict.Outcome.HOLDS, "green",
             Verdict.Outcome.NOT_SHUT_IN, "faint");
 
+    private static final int GAP = 2;
+    private static final int LINE = 100;
+
     private SectionSummary() {}
 
     static String text(WellEnvelope envelope, UnitSystem units, Terminal terminal) {
@@ -39,11 +42,11 @@ final class SectionSummary {
         for (SectionEnvelope section : envelope.sections()) {
             String name = section.plan().name();
             Verdict verdict = section.verdict();
-            text.append(name).append(" ".repeat(width - name.length() + 2));
-            text.append(statement(verdict, terminal));
-            if (!verdict.governing().isEmpty()) {
-                text.append("; governed by ").append(verdict.governing());
-            }
+            String outcome = verdict.outcome().title();
+            String lines = folded(sentence(verdict), width + GAP);
+            text.append(name).append(" ".repeat(width - name.length() + GAP));
+            text.append(terminal.styled(STYLES.get(verdict.outcome()), outcome));
+            text.append(lines.substring(outcome.length()));
             text.append('\n');
         }
         return text.append('\n')
@@ -102,12 +105,28 @@ final class SectionSummary {
         }
     }
 
-    /** The statement, opened by the outcome in colour. */
-    private static String statement(Verdict verdict, Terminal terminal) {
+    /** Verdict and governing limit, opened by the outcome. */
+    private static String sentence(Verdict verdict) {
         String outcome = verdict.outcome().title();
-        String styled = terminal.styled(STYLES.get(verdict.outcome()), outcome);
-        return verdict.statement().startsWith(outcome)
-                ? styled + verdict.statement().substring(outcome.length())
-                : styled + ": " + verdict.statement();
+        String statement =
+                verdict.statement().startsWith(outcome) ? verdict.statement() : outcome + ": " + verdict.statement();
+        return verdict.governing().isEmpty() ? statement : statement + "; governed by " + verdict.governing();
+    }
+
+    /** Broken between words, later lines moved in. */
+    private static String folded(String sentence, int indent) {
+        StringBuilder text = new StringBuilder();
+        int length = indent;
+        for (String word : sentence.split(" ")) {
+            if (length + word.length() > LINE) {
+                text.append('\n').append(" ".repeat(indent));
+                length = indent;
+            } else if (text.length() > 0) {
+                text.append(' ');
+            }
+            text.append(word);
+            length += word.length() + 1;
+        }
+        return text.toString();
     }
 }

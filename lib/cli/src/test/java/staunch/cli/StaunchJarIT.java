@@ -83,6 +83,21 @@ class StaunchJarIT {
     }
 
     @Test
+    void makesTheKernelKnownAndUnknown() throws Exception {
+        String kernels = folder.resolve("kernels").toString();
+        Ended installed = staunch("kernel", "install", "--dir", kernels, "--units", "metric");
+        assertEquals("", installed.err());
+        String spec = Files.readString(folder.resolve("kernels/staunch/kernel.json"));
+        assertTrue(spec.contains("\"metric\"") && spec.contains("{connection_file}"), spec);
+        assertEquals(0, staunch("kernel", "uninstall", "--dir", kernels).exitCode());
+        assertFalse(Files.exists(folder.resolve("kernels/staunch")));
+        assertEquals(
+                2,
+                staunch("kernel", "install", "--dir", kernels, "--prefix", kernels)
+                        .exitCode());
+    }
+
+    @Test
     void givesTheSameBytesWhateverTheLocale() throws Exception {
         Ended first = staunch("evaluate", DEMO, "--json", "-");
         Ended second = staunch("evaluate", DEMO, "--json", "-");
