@@ -9,7 +9,9 @@ import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
 import staunch.ingest.CaseReader;
 import staunch.kernel.Notebook;
+import staunch.report.ResultHtml;
 import staunch.units.InputFault;
+import staunch.units.UnitSystem;
 
 /** What cells of a notebook call besides the library itself. Imported into every cell. */
 public final class Cells {
@@ -41,6 +43,19 @@ public final class Cells {
         try (CellProgress progress = new CellProgress(study.design())) {
             return study.evaluate(progress);
         }
+    }
+
+    /**
+     * Card of a result in units of one's own choice; a result alone at the end of a cell is shown in those of the kernel.
+     *
+     * @throws InputFault where results of that kind have no card
+     */
+    public static ResultHtml.Card card(Object result, UnitSystem units) {
+        return ResultHtml.card(result, units)
+                .orElseThrow(() -> new InputFault(
+                        "result of type " + result.getClass().getSimpleName(),
+                        "has no card",
+                        "end the cell with the result itself"));
     }
 
     private static final class CellProgress implements staunch.design.Progress, AutoCloseable {

@@ -34,6 +34,7 @@ final class Displays {
         Displays displays = new Displays(units);
         return DisplayRegistry.standard()
                 .with(Record.class, displays::record)
+                .with(ResultHtml.Card.class, card -> MimeBundle.html(card.html(), card.text()))
                 .with(WellCase.class, displays::wellCase)
                 .with(Figure.class, Displays::figure)
                 .with(ResultTable.class, Displays::table)

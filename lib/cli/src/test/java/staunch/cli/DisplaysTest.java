@@ -2,6 +2,7 @@ package staunch.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.RecordComponent;
@@ -23,6 +24,7 @@ import staunch.envelope.WellEnvelope;
 import staunch.kernel.DisplayRegistry;
 import staunch.kernel.MimeBundle;
 import staunch.table.Tables;
+import staunch.units.InputFault;
 import staunch.units.Quantity;
 import staunch.units.UnitSystem;
 
@@ -64,6 +66,14 @@ class DisplaysTest {
                     assertFalse(bundle.plain().contains("Optional"), bundle.plain());
                     assertFalse(bundle.plain().contains(e.getKey().getSimpleName() + "["), bundle.plain());
                 }));
+    }
+
+    @Test
+    void aCellMayChooseTheUnitsOfOneCard() {
+        MimeBundle bundle = displays.render(Cells.card(SECTION.drilled(), UnitSystem.METRIC));
+        assertTrue(bundle.plain().contains("m³"), bundle.plain());
+        assertFalse(bundle.plain().contains("bbl"), bundle.plain());
+        assertThrows(InputFault.class, () -> Cells.card("text", UnitSystem.METRIC));
     }
 
     @Test

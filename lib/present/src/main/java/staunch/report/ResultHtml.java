@@ -97,7 +97,7 @@ public final class ResultHtml {
     private static Optional<Parts> smallParts(Object result, UnitSystem units) {
         if (result instanceof IntensityLimit limit) {
             return Optional.of(
-                    new Parts("Kick intensity", Map.of("largest", ResultWords.text(limit, units)), List.of()));
+                    new Parts(intensityTitle(limit), Map.of("largest", ResultWords.text(limit, units)), List.of()));
         }
         if (result instanceof Verdict verdict) {
             return Optional.of(verdict(verdict));
@@ -212,6 +212,11 @@ public final class ResultHtml {
                         "least margin at the shoe",
                         units.text(margin.leastAtShoe(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR)),
                 List.of());
+    }
+
+    private static String intensityTitle(IntensityLimit limit) {
+        boolean zeroGain = limit instanceof IntensityLimit.Largest largest && largest.volume() == 0;
+        return zeroGain ? "Zero-gain margin" : "Kick intensity for the required volume";
     }
 
     private static Parts verdict(Verdict verdict) {
