@@ -87,8 +87,14 @@ class Interrupt(KernelCase):
 
     def test_idle_kernel_is_not_disturbed(self):
         for _ in range(20):
-            self.manager.interrupt_kernel()
+            self.interrupt_and_wait()
             self.assertEqual("2", self.ok("1 + 1").result)
+
+    def interrupt_and_wait(self):
+        """The manager sends its request and goes on; a cell sent right after it could start first."""
+        self.client.control_channel.send(self.client.session.msg("interrupt_request", {}))
+        reply = self.client.get_control_msg(timeout=kernel_client.TIMEOUT)
+        self.assertEqual("interrupt_reply", reply["msg_type"])
 
     def test_queue_is_aborted(self):
         first = self.send('System.out.println("running"); Thread.sleep(60_000);')
