@@ -79,11 +79,18 @@ class Interrupt(KernelCase):
         self.ok("int kept = 41;")
         body = "\n".join(f"int v{i}(int x) {{ return x * {i} + Integer.parseInt(\"{i}\"); }}" for i in range(60))
         cell = self.send(body + "\nThread.sleep(60_000);")
-        time.sleep(0.3)
+        self.await_start(cell)
+        time.sleep(0.1)
         self.manager.interrupt_kernel()
         run = self.collect(cell)
         self.assertEqual("Interrupted", run.reply["ename"])
         self.assertEqual("42", self.ok("kept + 1").result)
+
+    def await_start(self, cell):
+        while True:
+            message = self.client.get_iopub_msg(timeout=kernel_client.TIMEOUT)
+            if message["msg_type"] == "execute_input" and message["parent_header"].get("msg_id") == cell:
+                return
 
     def test_idle_kernel_is_not_disturbed(self):
         for _ in range(20):
