@@ -64,18 +64,7 @@ final class BenchSection {
     }
 
     private static MethodOptions with(MethodOptions.ToleranceDefinition definition, MethodOptions.GasModel gas) {
-        MethodOptions d = MethodOptions.DEFAULT;
-        return new MethodOptions(
-                definition,
-                d.drilledPressure(),
-                d.weakPoint(),
-                d.estimates(),
-                gas,
-                d.method(),
-                d.mudDensity(),
-                d.seawaterCredit(),
-                d.depthStep(),
-                d.depthCount());
+        return MethodOptions.DEFAULT.withDefinition(definition).withGasModel(gas);
     }
 
     private static SectionInput input(MethodOptions options, TemperatureProfile temperature, DrillString string) {

@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 import staunch.control.CirculationMethod;
 import staunch.fluid.DeviationFactor;
 import staunch.fluid.FixedGradientGas;
@@ -67,107 +68,97 @@ public record MethodOptions(
 
     /** The same choices with another definition of kick tolerance. */
     public MethodOptions withDefinition(ToleranceDefinition other) {
-        return new MethodOptions(
-                other,
-                drilledPressure,
-                weakPoint,
-                estimates,
-                gasModel,
-                method,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.definition = other);
     }
 
     /** The same choices with another basis of the drilled kick. */
     public MethodOptions withDrilledPressure(DrilledPressure other) {
-        return new MethodOptions(
-                definition,
-                other,
-                weakPoint,
-                estimates,
-                gasModel,
-                method,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.drilledPressure = other);
     }
 
     /** The same choices with another choice of weak points. */
     public MethodOptions withWeakPoint(WeakPointChoice other) {
-        return new MethodOptions(
-                definition,
-                drilledPressure,
-                other,
-                estimates,
-                gasModel,
-                method,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.weakPoint = other);
     }
 
     /** The same choices with another end of the ranges. */
     public MethodOptions withEstimates(Estimates other) {
-        return new MethodOptions(
-                definition,
-                drilledPressure,
-                weakPoint,
-                other,
-                gasModel,
-                method,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.estimates = other);
     }
 
     /** The same choices with another gas model. */
     public MethodOptions withGasModel(GasModel other) {
-        return new MethodOptions(
-                definition,
-                drilledPressure,
-                weakPoint,
-                estimates,
-                other,
-                method,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.gasModel = other);
     }
 
     /** The same choices with another method of circulating out. */
     public MethodOptions withMethod(CirculationMethod other) {
-        return new MethodOptions(
-                definition,
-                drilledPressure,
-                weakPoint,
-                estimates,
-                gasModel,
-                other,
-                mudDensity,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.method = other);
     }
 
     /** The same choices with another model of the mud density. */
     public MethodOptions withMudDensity(MudDensityModel other) {
-        return new MethodOptions(
-                definition,
-                drilledPressure,
-                weakPoint,
-                estimates,
-                gasModel,
-                method,
-                other,
-                seawaterCredit,
-                depthStep,
-                depthCount);
+        return with(choices -> choices.mudDensity = other);
+    }
+
+    /** The same choices with the sea outside a subsea wellhead and BOP counted or not. */
+    public MethodOptions withSeawaterCredit(boolean counted) {
+        return with(choices -> choices.seawaterCredit = counted);
+    }
+
+    /** The same choices with other depths along the section. */
+    public MethodOptions withDepths(@Si(value = "m", kind = Kind.LENGTH) double step, int count) {
+        return with(choices -> {
+            choices.depthStep = step;
+            choices.depthCount = count;
+        });
+    }
+
+    private MethodOptions with(Consumer<Choices> change) {
+        Choices choices = new Choices(this);
+        change.accept(choices);
+        return choices.options();
+    }
+
+    /** The choices while one of them is changed. */
+    private static final class Choices {
+        private ToleranceDefinition definition;
+        private DrilledPressure drilledPressure;
+        private WeakPointChoice weakPoint;
+        private Estimates estimates;
+        private GasModel gasModel;
+        private CirculationMethod method;
+        private MudDensityModel mudDensity;
+        private boolean seawaterCredit;
+        private double depthStep;
+        private int depthCount;
+
+        Choices(MethodOptions from) {
+            this.definition = from.definition;
+            this.drilledPressure = from.drilledPressure;
+            this.weakPoint = from.weakPoint;
+            this.estimates = from.estimates;
+            this.gasModel = from.gasModel;
+            this.method = from.method;
+            this.mudDensity = from.mudDensity;
+            this.seawaterCredit = from.seawaterCredit;
+            this.depthStep = from.depthStep;
+            this.depthCount = from.depthCount;
+        }
+
+        MethodOptions options() {
+            return new MethodOptions(
+                    definition,
+                    drilledPressure,
+                    weakPoint,
+                    estimates,
+                    gasModel,
+                    method,
+                    mudDensity,
+                    seawaterCredit,
+                    depthStep,
+                    depthCount);
+        }
     }
 
     /** What counts as kick tolerance. */

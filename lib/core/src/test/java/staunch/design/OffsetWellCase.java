@@ -202,18 +202,7 @@ final class OffsetWellCase {
 
     /** The defaults with fewer depths along a section: forty, or one each 100 m. */
     private static MethodOptions coarse() {
-        MethodOptions d = MethodOptions.DEFAULT;
-        return new MethodOptions(
-                d.definition(),
-                d.drilledPressure(),
-                d.weakPoint(),
-                d.estimates(),
-                d.gasModel(),
-                d.method(),
-                d.mudDensity(),
-                d.seawaterCredit(),
-                100,
-                40);
+        return MethodOptions.DEFAULT.withDepths(100, 40);
     }
 
     private SectionPlan plan(Stretch stretch) {

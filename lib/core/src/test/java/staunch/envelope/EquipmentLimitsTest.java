@@ -106,17 +106,7 @@ class EquipmentLimitsTest {
                 .datum(new Datum("rotary table", 25, new Datum.AtSea(1000, true)))
                 .chokeLineFriction(0)
                 .equipment(equipment)
-                .options(new MethodOptions(
-                        MethodOptions.DEFAULT.definition(),
-                        MethodOptions.DEFAULT.drilledPressure(),
-                        MethodOptions.DEFAULT.weakPoint(),
-                        MethodOptions.DEFAULT.estimates(),
-                        MethodOptions.DEFAULT.gasModel(),
-                        MethodOptions.DEFAULT.method(),
-                        MethodOptions.DEFAULT.mudDensity(),
-                        true,
-                        MethodOptions.DEFAULT.depthStep(),
-                        1))
+                .options(MethodOptions.DEFAULT.withSeawaterCredit(true).withDepths(30, 1))
                 .input();
         List<SurfaceLimit> limits = limits(input);
         double oil = 800 * Physics.GRAVITY * 1025;

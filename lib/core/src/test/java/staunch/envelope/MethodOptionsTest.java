@@ -43,7 +43,11 @@ class MethodOptionsTest {
                         new Change(
                                 "mud density",
                                 o -> o.withMudDensity(MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE),
-                                o -> o.withMudDensity(d.mudDensity())))
+                                o -> o.withMudDensity(d.mudDensity())),
+                        new Change(
+                                "seawater credit", o -> o.withSeawaterCredit(true), o -> o.withSeawaterCredit(false)),
+                        new Change(
+                                "depths", o -> o.withDepths(50, 7), o -> o.withDepths(d.depthStep(), d.depthCount())))
                 .map(c -> DynamicTest.dynamicTest(c.name(), () -> {
                     MethodOptions changed = c.there().apply(d);
                     assertNotEquals(d, changed);

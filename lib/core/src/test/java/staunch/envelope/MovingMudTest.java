@@ -19,18 +19,10 @@ import staunch.fluid.MudExpansion;
 /** Mud whose density moves with pressure and temperature, where the temperature is not known all the way. */
 class MovingMudTest {
     private static SectionInput input(GasModel gas, Optional<TemperatureProfile> temperature) {
-        MethodOptions d = MethodOptions.DEFAULT;
-        MethodOptions options = new MethodOptions(
-                d.definition(),
-                d.drilledPressure(),
-                d.weakPoint(),
-                d.estimates(),
-                gas,
-                d.method(),
-                MudDensityModel.PRESSURE_AND_TEMPERATURE,
-                d.seawaterCredit(),
-                d.depthStep(),
-                1);
+        MethodOptions options = MethodOptions.DEFAULT
+                .withGasModel(gas)
+                .withMudDensity(MudDensityModel.PRESSURE_AND_TEMPERATURE)
+                .withDepths(30, 1);
         Mud mud = new Mud(
                 "mud",
                 Wells.MUD,

@@ -159,17 +159,22 @@ final class CaseBuilder {
 
     private MethodOptions options(Fields f) {
         MethodOptions d = MethodOptions.DEFAULT;
-        return new MethodOptions(
-                f.choice("definition", MethodOptions.ToleranceDefinition.class).orElse(d.definition()),
-                f.choice("drilled_pressure", MethodOptions.DrilledPressure.class)
-                        .orElse(d.drilledPressure()),
-                f.choice("weak_point", MethodOptions.WeakPointChoice.class).orElse(d.weakPoint()),
-                f.choice("estimates", MethodOptions.Estimates.class).orElse(d.estimates()),
-                f.choice("gas_model", MethodOptions.GasModel.class).orElse(d.gasModel()),
-                f.choice("circulation", CirculationMethod.class).orElse(d.method()),
-                f.choice("mud_density", MethodOptions.MudDensityModel.class).orElse(d.mudDensity()),
-                f.flag("seawater_credit").orElse(d.seawaterCredit()),
-                f.amount("depth_step").orElse(d.depthStep()),
-                f.count("depth_count").orElse(d.depthCount()));
+        return d.withDefinition(f.choice("definition", MethodOptions.ToleranceDefinition.class)
+                        .orElse(d.definition()))
+                .withDrilledPressure(f.choice("drilled_pressure", MethodOptions.DrilledPressure.class)
+                        .orElse(d.drilledPressure()))
+                .withWeakPoint(f.choice("weak_point", MethodOptions.WeakPointChoice.class)
+                        .orElse(d.weakPoint()))
+                .withEstimates(
+                        f.choice("estimates", MethodOptions.Estimates.class).orElse(d.estimates()))
+                .withGasModel(
+                        f.choice("gas_model", MethodOptions.GasModel.class).orElse(d.gasModel()))
+                .withMethod(f.choice("circulation", CirculationMethod.class).orElse(d.method()))
+                .withMudDensity(f.choice("mud_density", MethodOptions.MudDensityModel.class)
+                        .orElse(d.mudDensity()))
+                .withSeawaterCredit(f.flag("seawater_credit").orElse(d.seawaterCredit()))
+                .withDepths(
+                        f.amount("depth_step").orElse(d.depthStep()),
+                        f.count("depth_count").orElse(d.depthCount()));
     }
 }
