@@ -38,14 +38,15 @@ async function runInProgram() {
 before(async () => {
   assert.deepStrictEqual(Object.keys(others).sort(), [...names].sort(), 'other-parameters.json names every notebook');
   jupyter = await jupyterEnvironment();
-  const own = execute(jupyter.env, folder('jupyter'), notebooks);
+  // One Jupyter at a time: two that start kernels at once may choose the same ports.
+  await execute(jupyter.env, folder('jupyter'), notebooks);
   await runInProgram();
   // The executed copy holds the parameters as they were set, so Jupyter is given the same.
   fs.mkdirSync(folder('given'));
   for (const name of names) {
     fs.copyFileSync(byProgram('other', `${name}.ipynb`), folder('given', `${OTHER}${name}.ipynb`));
   }
-  await Promise.all([own, execute(jupyter.env, folder('jupyter-other'), listed(folder('given')))]);
+  await execute(jupyter.env, folder('jupyter-other'), listed(folder('given')));
   await Promise.all([
     pages(jupyter.env, folder('light'), 'light', [...listed(folder('jupyter')), ...listed(folder('jupyter-other'))]),
     pages(jupyter.env, folder('dark'), 'dark', listed(folder('jupyter'))),

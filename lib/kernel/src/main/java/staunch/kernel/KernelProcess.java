@@ -18,7 +18,7 @@ public final class KernelProcess {
     /**
      * Serves the front end that wrote {@code connectionFile} until it asks for the end or is gone, then ends the JVM.
      *
-     * @throws IOException if the connection file cannot be read
+     * @throws IOException if the connection file cannot be read, or another program holds one of its ports
      */
     public static void run(Path connectionFile, SessionOptions options, KernelIdentity identity) throws IOException {
         KernelConnectionProperties connection = KernelConnectionProperties.parse(Files.readString(connectionFile));

@@ -2,6 +2,7 @@ package staunch.kernel;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+import java.io.IOException;
 import java.security.GeneralSecurityException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
@@ -54,7 +55,8 @@ final class KernelServer {
     private final Deque<Message<JsonObject>> queued = new ArrayDeque<>();
     private int executionCount;
 
-    KernelServer(KernelConnectionProperties connection, SessionOptions options, KernelIdentity identity) {
+    KernelServer(KernelConnectionProperties connection, SessionOptions options, KernelIdentity identity)
+            throws IOException {
         this.identity = identity;
         this.options = options;
         HMACGenerator signatures;

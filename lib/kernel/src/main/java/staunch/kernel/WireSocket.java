@@ -3,12 +3,15 @@ package staunch.kernel;
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
 import com.google.gson.JsonObject;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import org.dflib.jjava.jupyter.channels.JupyterSocket;
 import org.dflib.jjava.jupyter.kernel.KernelConnectionProperties;
 import org.dflib.jjava.jupyter.messages.HMACGenerator;
@@ -22,6 +25,7 @@ import org.dflib.jjava.jupyter.messages.adapters.MessageTypeAdapter;
 import org.slf4j.LoggerFactory;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
+import org.zeromq.ZMQException;
 
 /**
  * A socket of the kernel, used by one thread alone. Contents stay JSON objects: the library's request classes do not know
@@ -30,6 +34,8 @@ import org.zeromq.ZMQ;
 final class WireSocket extends JupyterSocket {
     private static final byte[] DELIMITER = "<IDS|MSG>".getBytes(StandardCharsets.US_ASCII);
     private static final int LINGER_MILLIS = 1_000;
+    private static final Duration PORT_PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PORT_PAUSE = Duration.ofMillis(50);
     private static final Gson HEADERS = new GsonBuilder()
             .registerTypeAdapter(KernelTimestamp.class, KernelTimestampAdapter.INSTANCE)
             .registerTypeAdapter(Header.class, HeaderAdapter.INSTANCE)
@@ -53,9 +59,28 @@ final class WireSocket extends JupyterSocket {
         throw new UnsupportedOperationException("bind to a port instead");
     }
 
-    void bind(KernelConnectionProperties properties, int port) {
+    /**
+     * Binds to a port that the front end chose. The front end let go of it some time ago, and another program may hold it
+     * for a moment, so a taken port is tried again for a while.
+     */
+    void bind(KernelConnectionProperties properties, int port) throws IOException {
         boolean tcp = properties.getTransport().equals("tcp");
-        bind(properties.getTransport() + "://" + properties.getIp() + (tcp ? ":" : "-") + port);
+        String address = properties.getTransport() + "://" + properties.getIp() + (tcp ? ":" : "-") + port;
+        long deadline = System.nanoTime() + PORT_PATIENCE.toNanos();
+        while (true) {
+            try {
+                bind(address);
+                return;
+            } catch (ZMQException e) {
+                if (e.getErrorCode() != ZMQ.Error.EADDRINUSE.getCode() || System.nanoTime() > deadline) {
+                    throw new IOException(
+                            "the kernel cannot listen at " + address
+                                    + ", which the front end chose for it; is another program using it? Start the kernel again.",
+                            e);
+                }
+                LockSupport.parkNanos(PORT_PAUSE.toNanos());
+            }
+        }
     }
 
     boolean awaitInput(long millis) {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.google.gson.JsonObject;
 import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
+import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,9 +44,23 @@ class KernelSocketTest {
     static void start() throws IOException, GeneralSecurityException {
         KernelConnectionProperties connection = KernelWarmUp.freePorts();
         Path file = Files.writeString(folder.resolve("connection.json"), connection.toJsonString());
-        process = new ProcessBuilder(KernelProcesses.command(file.toString()))
-                .inheritIO()
-                .start();
+        // Another program holds a port for a moment: the kernel waits for it.
+        try (ServerSocket held = new ServerSocket()) {
+            held.bind(new InetSocketAddress(connection.getIp(), connection.getHbPort()));
+            process = new ProcessBuilder(KernelProcesses.command(file.toString()))
+                    .inheritIO()
+                    .start();
+            boolean listening = false;
+            for (long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(PATIENCE_MILLIS);
+                    !listening && System.nanoTime() < end; ) {
+                try (Socket probe = new Socket(connection.getIp(), connection.getControlPort())) {
+                    listening = probe.isConnected();
+                } catch (IOException e) {
+                    assertTrue(process.isAlive(), "the kernel has ended");
+                }
+            }
+            assertTrue(listening, "the kernel has come to the port that is held");
+        }
         context = ZMQ.context(1);
         shell = connect(connection, SocketType.DEALER, connection.getShellPort());
         control = connect(connection, SocketType.DEALER, connection.getControlPort());
