@@ -33,7 +33,7 @@ public record CirculationPoint(
         @Si(value = "Pa", kind = Kind.ABSOLUTE) double[] watched,
         @Si("m3") double gasVolume,
         @Si("kg") double gasMass,
-        @Si("m3/s") double gasRate) {
+        @Si(value = "m3/s", kind = Kind.STANDARD) double gasRate) {
     public CirculationPoint {
         Objects.requireNonNull(phase, "phase");
         watched = watched.clone();

@@ -24,5 +24,7 @@ public enum Kind {
     /** Yield strength or other material stress. */
     STRESS,
     /** Density given as an equivalent: a pressure divided by gravity and vertical depth below the named datum. */
-    EQUIVALENT
+    EQUIVALENT,
+    /** Amount of gas as the volume it would fill at 15 °C and one standard atmosphere. */
+    STANDARD
 }

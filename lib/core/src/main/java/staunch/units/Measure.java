@@ -19,6 +19,7 @@ public enum Measure {
     CAPACITY("m3/m", Kind.PLAIN, "_m3_per_m", "capacity", "m3/m", "l/m", "bbl/ft"),
     VOLUME("m3", Kind.PLAIN, "_m3", "volume", "m3", "bbl", "l"),
     FLOW_RATE("m3/s", Kind.PLAIN, "_m3_per_s", "flow rate", "m3/s", "l/min", "gpm", "bbl/min"),
+    GAS_RATE("m3/s", Kind.STANDARD, "_m3_per_s_std", "gas rate", "Sm3/d", "Sm3/h", "MMscf/d"),
     MASS("kg", Kind.PLAIN, "_kg", "mass", "kg", "lb"),
     LINEAR_MASS("kg/m", Kind.PLAIN, "_kg_per_m", "weight per length", "kg/m", "lb/ft"),
     MOLAR_MASS("kg/mol", Kind.PLAIN, "_kg_per_mol", "molar mass", "kg/mol", "g/mol"),

@@ -209,6 +209,9 @@ final class UnitSymbol {
         t.add(CUBIC_METRE.divide(SECOND.multiply(60_000)), "l/min", "L/min", "lpm");
         t.add(CUBIC_METRE.multiply(BARREL).divide(SECOND.multiply(60)), "bbl/min", "bpm");
         t.add(CUBIC_METRE.multiply(GALLON).divide(SECOND.multiply(60)), "gal/min", "gpm");
+        t.add(CUBIC_METRE.divide(SECOND.multiply(86_400)), Kind.STANDARD, "Sm3/d", "Sm³/d");
+        t.add(CUBIC_METRE.divide(SECOND.multiply(3600)), Kind.STANDARD, "Sm3/h", "Sm³/h");
+        t.add(CUBIC_METRE.multiply(1e6 * FOOT * FOOT * FOOT).divide(SECOND.multiply(86_400)), Kind.STANDARD, "MMscf/d");
         t.add(KILOGRAM, "kg");
         t.add(KILOGRAM.multiply(POUND), "lb");
         t.add(KILOGRAM.multiply(1000), "t");

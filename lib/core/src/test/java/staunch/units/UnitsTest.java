@@ -129,6 +129,14 @@ class UnitsTest {
         }
     }
 
+    /** A cubic foot holds 2.831 685e-2 m³ (NIST SP 811, appendix B.8, from memory). */
+    @Test
+    void aGasRateIsOfGasAtStandardConditions() {
+        assertEquals(1e6 * 2.831685e-2 / 86_400, quantity("1 MMscf/d").si(Measure.GAS_RATE), 1e-7);
+        assertThrows(UnitFault.class, () -> quantity("1 MMscf/d").si(Measure.FLOW_RATE));
+        assertEquals("MMscf/d", UnitSystem.FIELD.label(Measure.GAS_RATE));
+    }
+
     @Test
     void pressureWithoutAKindIsGauge() {
         double atmosphere = 101_325;
