@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.tools.JavaCompiler;
@@ -76,10 +77,13 @@ final class RecordJavadoc {
         components.put(type, texts);
     }
 
+    /** The printer of doc trees escapes every character above Latin-1. */
+    private static final Pattern ESCAPED = Pattern.compile("\\\\u([0-9a-f]{4})");
+
     private static String plain(List<? extends DocTree> text) {
-        return text.stream()
-                .map(DocTree::toString)
-                .collect(Collectors.joining())
+        String printed = text.stream().map(DocTree::toString).collect(Collectors.joining());
+        return ESCAPED.matcher(printed)
+                .replaceAll(r -> String.valueOf((char) Integer.parseInt(r.group(1), 16)))
                 .replaceAll("\\{@(?:link|code) #?(?:[\\w.]*#)?([^}]*)}", "$1")
                 .replaceAll("\\s+", " ")
                 .strip();

@@ -109,12 +109,12 @@ class ResultsPageTest {
             if (records.add(c)) {
                 waiting.add(c);
             }
+        } else if (type instanceof Class<?> c && c.isEnum()) {
+            enums.add(c);
         } else if (type instanceof Class<?> c && c.isSealed()) {
             if (choices.add(c)) {
                 Arrays.stream(c.getPermittedSubclasses()).forEach(this::reach);
             }
-        } else if (type instanceof Class<?> c && c.isEnum()) {
-            enums.add(c);
         }
     }
 
@@ -146,7 +146,7 @@ class ResultsPageTest {
         if (c == int.class || c == Integer.class) {
             return "whole number";
         }
-        if (c == boolean.class) {
+        if (c == boolean.class || c == Boolean.class) {
             return "true or false";
         }
         return c == String.class ? "text" : "[" + title(c) + "](#" + anchor(c) + ")";

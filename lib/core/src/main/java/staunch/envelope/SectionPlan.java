@@ -33,6 +33,7 @@ import staunch.well.HoleInterval;
  * @param circulatingOverbalance held above the kick-zone pressure while circulating, Pa, where given
  * @param chokeHandlingAllowance for the choke operator, Pa, where given
  * @param criteria the section must meet, where given
+ * @param operations how an influx is handled in time
  */
 public record SectionPlan(
         String name,
@@ -49,7 +50,8 @@ public record SectionPlan(
         @Si("m3") OptionalDouble detectableGain,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble circulatingOverbalance,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble chokeHandlingAllowance,
-        Optional<Criteria> criteria) {
+        Optional<Criteria> criteria,
+        OperationsPlan operations) {
     public SectionPlan {
         Check.text("name of the hole section", name);
         Objects.requireNonNull(drilling, "drilling");
@@ -76,6 +78,43 @@ public record SectionPlan(
                 v -> Check.within("circulating overbalance in " + name, v, 0, 2e7, Measure.PRESSURE_DIFFERENCE));
         chokeHandlingAllowance.ifPresent(
                 v -> Check.within("choke-handling allowance in " + name, v, 0, 2e7, Measure.PRESSURE_DIFFERENCE));
+        Objects.requireNonNull(operations, "operations");
+    }
+
+    /** A section whose operations are left to the stated defaults. */
+    public SectionPlan(
+            String name,
+            Drilling drilling,
+            List<HoleInterval> hole,
+            @Si(value = "m", kind = Kind.DIAMETER) double bitDiameter,
+            Optional<Mud> mud,
+            Optional<DrillString> string,
+            @Si(value = "m", kind = Kind.LENGTH) double bitOffBottom,
+            Optional<GasComposition> gas,
+            List<SlowCirculation> slowCirculations,
+            @Si("m3") OptionalDouble pumpOutput,
+            @Si("m3") OptionalDouble activeVolume,
+            @Si("m3") OptionalDouble detectableGain,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble circulatingOverbalance,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble chokeHandlingAllowance,
+            Optional<Criteria> criteria) {
+        this(
+                name,
+                drilling,
+                hole,
+                bitDiameter,
+                mud,
+                string,
+                bitOffBottom,
+                gas,
+                slowCirculations,
+                pumpOutput,
+                activeVolume,
+                detectableGain,
+                circulatingOverbalance,
+                chokeHandlingAllowance,
+                criteria,
+                OperationsPlan.NONE);
     }
 
     /** Measured depth of the top of the open hole: the shoe above. */
@@ -107,7 +146,8 @@ public record SectionPlan(
                 detectableGain,
                 circulatingOverbalance,
                 chokeHandlingAllowance,
-                criteria);
+                criteria,
+                operations);
     }
 
     /** The same section with other criteria. */
@@ -127,7 +167,8 @@ public record SectionPlan(
                 detectableGain,
                 circulatingOverbalance,
                 chokeHandlingAllowance,
-                Optional.of(newCriteria));
+                Optional.of(newCriteria),
+                operations);
     }
 
     /** The same section with other open hole. */
@@ -147,6 +188,28 @@ public record SectionPlan(
                 detectableGain,
                 circulatingOverbalance,
                 chokeHandlingAllowance,
-                criteria);
+                criteria,
+                operations);
+    }
+
+    /** The same section with other operations. */
+    public SectionPlan withOperations(OperationsPlan newOperations) {
+        return new SectionPlan(
+                name,
+                drilling,
+                hole,
+                bitDiameter,
+                mud,
+                string,
+                bitOffBottom,
+                gas,
+                slowCirculations,
+                pumpOutput,
+                activeVolume,
+                detectableGain,
+                circulatingOverbalance,
+                chokeHandlingAllowance,
+                criteria,
+                newOperations);
     }
 }

@@ -6,7 +6,7 @@ import staunch.units.Si;
 import staunch.units.Source;
 
 /**
- * Drift flux with constants that were measured or chosen: v_g = C₀ v_m + v_d (N. Zuber and J.A. Findlay, Journal of Heat
+ * Drift flux with constants that were measured or chosen. v_g = C₀ v_m + v_d (N. Zuber and J.A. Findlay, Journal of Heat
  * Transfer 87, 1965).
  *
  * @param parameter C₀, 0.8 to 2 (1.2 in turbulent flow, 1 where the gas is spread evenly, up to 2 in laminar flow)

@@ -7,7 +7,7 @@ import staunch.units.Si;
 import staunch.units.Source;
 
 /**
- * Small distorted bubbles, whose terminal velocity does not depend on their size: v_d = 1.53 (g σ Δρ/ρ²)^¼ (T.Z. Harmathy,
+ * Small distorted bubbles, whose terminal velocity does not depend on their size. v_d = 1.53 (g σ Δρ/ρ²)^¼ (T.Z. Harmathy,
  * AIChE Journal 6, 1960; constant from memory). Holds for bubbles of some millimetres that do not touch; small against
  * the channel, in mud without gel. Distribution parameter 1.2.
  *

@@ -6,7 +6,7 @@ import staunch.units.Si;
 import staunch.units.Source;
 
 /**
- * Gas in an annulus by flow pattern: bubbles after {@link HarmathyBubble} below a gas fraction of 0.25, where bubbles begin
+ * Gas in an annulus by flow pattern. Bubbles after {@link HarmathyBubble} below a gas fraction of 0.25, where bubbles begin
  * to join (Y. Taitel, D. Bornea and A.E. Dukler, AIChE Journal 26, 1980), slugs after
  * {@link TaylorBubble#ANNULUS_HASAN_KABIR} from there up to 0.85; beyond, the mud is a film and no drift law holds
  * (limits and constants from memory). Distribution parameter 1.2 in both. The drift velocity jumps where the pattern

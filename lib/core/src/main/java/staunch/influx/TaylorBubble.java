@@ -8,7 +8,7 @@ import staunch.units.Si;
 import staunch.units.Source;
 
 /**
- * A long bubble that fills the channel, where neither viscosity nor surface tension holds it back: v_d = Fr √(g D Δρ/ρ)
+ * A long bubble that fills the channel, where neither viscosity nor surface tension holds it back. v_d = Fr √(g D Δρ/ρ)
  * times the factor of inclination √cos θ (1 + sin θ)^1.2 (A.R. Hasan and C.S. Kabir, SPE Production Engineering, 1988).
  *
  * <p>Range: Eötvös number Δρ g D²/σ of at least 70, taken with the surface tension of clean water (0.0728 N/m) which no

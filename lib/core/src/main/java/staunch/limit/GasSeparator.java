@@ -1,0 +1,35 @@
+package staunch.limit;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.units.Check;
+import staunch.units.Kind;
+import staunch.units.Measure;
+import staunch.units.Si;
+import staunch.units.Source;
+
+/**
+ * The mud-gas separator behind the choke manifold: gas leaves by the vent line, mud by a liquid leg that holds the gas back.
+ *
+ * @param name in the words of the case
+ * @param mudLegHeight vertical height of the column of mud that the gas would have to push out, m, where given
+ * @param ventLineLength length of the vent line, the straight pipe that its bends stand for included, m, where given
+ * @param ventLineDiameter inside diameter of the vent line, m, where given
+ * @param gasCapacity gas rate that the maker states, m³/s at 15 °C and one atmosphere, where given
+ * @param source data sheet, where given
+ */
+public record GasSeparator(
+        String name,
+        @Si(value = "m", kind = Kind.LENGTH) OptionalDouble mudLegHeight,
+        @Si(value = "m", kind = Kind.LENGTH) OptionalDouble ventLineLength,
+        @Si(value = "m", kind = Kind.DIAMETER) OptionalDouble ventLineDiameter,
+        @Si("m3/s") OptionalDouble gasCapacity,
+        Optional<Source> source) {
+    public GasSeparator {
+        Check.text("name of the separator", name);
+        mudLegHeight.ifPresent(v -> Check.within("height of the mud leg", v, 0.1, 30, Measure.LENGTH));
+        ventLineLength.ifPresent(v -> Check.within("length of the vent line", v, 1, 500, Measure.LENGTH));
+        ventLineDiameter.ifPresent(v -> Check.within("inside diameter of the vent line", v, 0.05, 1, Measure.DIAMETER));
+        gasCapacity.ifPresent(v -> Check.within("gas capacity of the separator", v, 1e-3, 100, Measure.FLOW_RATE));
+    }
+}
