@@ -22,6 +22,11 @@ public record MigrationCurve(SlipLaw law, List<MigrationPoint> points, Ending en
         limits = List.copyOf(limits);
     }
 
+    /** The rise in plain words. */
+    public String title() {
+        return law.description();
+    }
+
     /** Limit that is reached first; empty where none is before the end. */
     public Optional<LimitTime> earliest() {
         return limits.stream()

@@ -135,6 +135,17 @@ public final class UnitSystem {
         return join(number(si, measure, rounding), symbol(measure));
     }
 
+    /** The same units, with times in hours where they are shown in minutes: for waits and operations that last. */
+    public UnitSystem inHours() {
+        return symbol(Measure.TIME).equals("min") ? with(Measure.TIME, "h", 2) : this;
+    }
+
+    /** A time that may be waited, rounded down: from two hours on in hours, where times are shown in minutes. */
+    public String duration(@Si("s") double si) {
+        UnitSystem hours = inHours().with(Measure.TIME, inHours().symbol(Measure.TIME), 1);
+        return (si < 7200 ? this : hours).text(si, Measure.TIME, RoundingMode.FLOOR);
+    }
+
     /** Number to six significant digits and unit, for faults. */
     public String precise(double si, Measure measure) {
         return join(trimmed(fromSi(si, measure), 6), symbol(measure));

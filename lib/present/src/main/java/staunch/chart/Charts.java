@@ -483,10 +483,13 @@ public final class Charts {
     }
 
     private static String name(String kind, SectionEnvelope section) {
-        // Names that differ only in signs would share ids on a page without the hash.
-        String title = section.plan().name();
-        String slug =
+        return kind + "-" + slug(section.plan().name());
+    }
+
+    /** A section's name as part of an id: names that differ only in signs would share ids on a page without the hash. */
+    static String slug(String title) {
+        String letters =
                 title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
-        return kind + "-" + slug + "-" + Integer.toHexString(title.hashCode());
+        return letters + "-" + Integer.toHexString(title.hashCode());
     }
 }

@@ -1,0 +1,393 @@
+package staunch.table;
+
+import static java.math.RoundingMode.CEILING;
+import static java.math.RoundingMode.FLOOR;
+import static java.math.RoundingMode.HALF_EVEN;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.control.Bullheading;
+import staunch.control.CirculationPoint;
+import staunch.control.CirculationSchedule;
+import staunch.control.KillSheet;
+import staunch.control.KillSheetInput;
+import staunch.control.LubricateAndBleed;
+import staunch.control.MigrationCurve;
+import staunch.control.MigrationOutlook;
+import staunch.control.MigrationPoint;
+import staunch.control.PressureLimit;
+import staunch.control.PressureSchedule;
+import staunch.control.SlowCirculation;
+import staunch.control.VolumetricMethod;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/**
+ * Operations on a shut-in well as tables in chosen units: circulating out, waiting, the volumetric method, lubricate and
+ * bleed, bullheading, the kill sheet. Loads are rounded up, limits, margins and waiting times down.
+ */
+public final class OperationTables {
+    private OperationTables() {}
+
+    /**
+     * A circulation from its first stroke to its last.
+     *
+     * @param schedule to show
+     * @param watched names of the watched depths, in their order
+     * @param units to show
+     */
+    public static ResultTable circulation(CirculationSchedule schedule, List<String> watched, UnitSystem units) {
+        Rows<CirculationPoint> rows = new Rows<>(schedule.points(), units.with(Measure.NUMBER, "1", 0))
+                .text("Phase", p -> p.phase().title())
+                .number("Pumped", Measure.VOLUME, HALF_EVEN, CirculationPoint::pumped)
+                .number("Time", Measure.TIME, HALF_EVEN, CirculationPoint::time)
+                .optional("Strokes", Measure.NUMBER, HALF_EVEN, CirculationPoint::strokes)
+                .optional("Top of gas MD", Measure.DEPTH, HALF_EVEN, CirculationPoint::gasTop)
+                .optional("Lower end of gas MD", Measure.DEPTH, HALF_EVEN, CirculationPoint::gasBottom)
+                .number("Choke", Measure.PRESSURE_GAUGE, CEILING, CirculationPoint::chokePressure);
+        for (int i = 0; i < watched.size(); i++) {
+            int k = i;
+            rows.number(watched.get(i), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched()[k]);
+        }
+        return rows.number("Bottom hole", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, CirculationPoint::bottomHolePressure)
+                .number("Pit gain", Measure.VOLUME, CEILING, CirculationPoint::gasVolume)
+                .number("Gas rate", Measure.GAS_RATE, CEILING, CirculationPoint::gasRate)
+                .table(
+                        "Circulating out",
+                        "Volume, time and strokes count from the start of each circulation. Pressures, gain and gas rate"
+                                + " rounded up.");
+    }
+
+    /**
+     * The highest load of a circulation at each place, with where the gas is then.
+     *
+     * @param schedule to show
+     * @param limits at the watched depths, in their order
+     * @param units to show
+     */
+    public static ResultTable circulationPeaks(
+            CirculationSchedule schedule, List<PressureLimit> limits, UnitSystem units) {
+        record Row(
+                String place,
+                OptionalDouble gauge,
+                OptionalDouble absolute,
+                OptionalDouble limit,
+                CirculationPoint at) {}
+        List<Row> rows = new ArrayList<>();
+        CirculationPoint choke = schedule.greatestChokePressure();
+        rows.add(new Row(
+                "choke",
+                OptionalDouble.of(choke.chokePressure()),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                choke));
+        for (int i = 0; i < limits.size(); i++) {
+            CirculationPoint at = schedule.greatestWatched().get(i);
+            rows.add(new Row(
+                    limits.get(i).name(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(at.watched()[i]),
+                    OptionalDouble.of(limits.get(i).pressure()),
+                    at));
+        }
+        return new Rows<>(rows, units)
+                .text("Place", Row::place)
+                .optional("Highest at the gauge", Measure.PRESSURE_GAUGE, CEILING, Row::gauge)
+                .optional("Highest there", Measure.PRESSURE_ABSOLUTE, CEILING, Row::absolute)
+                .optional("Limit", Measure.PRESSURE_ABSOLUTE, FLOOR, Row::limit)
+                .optional("Margin", Measure.PRESSURE_DIFFERENCE, FLOOR, r -> margin(r.limit(), r.absolute()))
+                .number("Pumped", Measure.VOLUME, HALF_EVEN, r -> r.at().pumped())
+                .optional("Top of gas MD", Measure.DEPTH, HALF_EVEN, r -> r.at().gasTop())
+                .text("When", r -> r.at().phase().title())
+                .table("Highest loads while circulating out", "Loads rounded up, limits and margins down.");
+    }
+
+    private static OptionalDouble margin(OptionalDouble limit, OptionalDouble load) {
+        return limit.isPresent() && load.isPresent()
+                ? OptionalDouble.of(limit.getAsDouble() - load.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    /** When each limit is first reached at each rate of a bracket. */
+    public static ResultTable timeToLimit(MigrationOutlook outlook, UnitSystem units) {
+        record Row(MigrationCurve curve, MigrationCurve.LimitTime limit) {
+            Optional<MigrationPoint> reached() {
+                return limit.reached();
+            }
+        }
+        List<Row> rows = outlook.curves().stream()
+                .flatMap(c -> c.limits().stream().map(l -> new Row(c, l)))
+                .toList();
+        return new Rows<>(rows, units.inHours())
+                .text("Rise", r -> r.curve().title())
+                .text("Limit", r -> r.limit().limit().name())
+                .number(
+                        "Limit there",
+                        Measure.PRESSURE_ABSOLUTE,
+                        FLOOR,
+                        r -> r.limit().limit().pressure())
+                .optional(
+                        "First reached",
+                        Measure.TIME,
+                        FLOOR,
+                        r -> value(r.reached().map(MigrationPoint::time)))
+                .optional(
+                        "Surface pressure then",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        r -> value(r.reached().map(MigrationPoint::surfacePressure)))
+                .optional(
+                        "Top of gas MD then",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        r -> value(r.reached().map(MigrationPoint::upperEnd)))
+                .text(
+                        "Outcome",
+                        r -> r.reached().isPresent()
+                                ? "reached"
+                                : "not reached: " + r.curve().ending().title())
+                .table("Time to each limit", "Times since shut-in, rounded down.");
+    }
+
+    /** A migration at one rate, point by point. */
+    public static ResultTable migration(MigrationCurve curve, UnitSystem units) {
+        Rows<MigrationPoint> rows = new Rows<>(curve.points(), units.inHours())
+                .number("Time", Measure.TIME, HALF_EVEN, MigrationPoint::time)
+                .number("Top of gas MD", Measure.DEPTH, HALF_EVEN, MigrationPoint::upperEnd)
+                .number("Lower end of gas MD", Measure.DEPTH, HALF_EVEN, MigrationPoint::lowerEnd)
+                .number("Surface", Measure.PRESSURE_GAUGE, CEILING, MigrationPoint::surfacePressure);
+        for (int i = 0; i < curve.limits().size(); i++) {
+            int k = i;
+            rows.number(curve.limits().get(i).limit().name(), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched(k));
+        }
+        return rows.number("Bottom hole", Measure.PRESSURE_ABSOLUTE, CEILING, MigrationPoint::bottomHolePressure)
+                .number("Gas volume", Measure.VOLUME, HALF_EVEN, MigrationPoint::gasVolume)
+                .table(
+                        "Gas rising in the closed well, " + curve.title(),
+                        "Pressures rounded up; it ends because "
+                                + curve.ending().title() + ".");
+    }
+
+    /** What to wait for and what to bleed, step by step. */
+    public static ResultTable volumetric(VolumetricMethod.Table table, UnitSystem units) {
+        return new Rows<>(table.steps(), units.inHours())
+                .text("Step", s -> s.action().title())
+                .number(
+                        "Casing pressure after",
+                        Measure.PRESSURE_GAUGE,
+                        HALF_EVEN,
+                        s -> s.end().surfacePressure())
+                .number("Bled", Measure.VOLUME, HALF_EVEN, VolumetricMethod.Step::bled)
+                .number("Bled in all", Measure.VOLUME, HALF_EVEN, VolumetricMethod.Step::totalBled)
+                .number("Time", Measure.TIME, HALF_EVEN, s -> s.end().time())
+                .number(
+                        "Bottom hole",
+                        Measure.PRESSURE_ABSOLUTE,
+                        HALF_EVEN,
+                        s -> s.end().bottomHolePressure())
+                .number("Top of gas MD", Measure.DEPTH, HALF_EVEN, s -> s.end().upperEnd())
+                .number("Gas volume", Measure.VOLUME, HALF_EVEN, s -> s.end().gasVolume())
+                .table("Volumetric method", "It ends because " + table.ending().title() + ".");
+    }
+
+    /** What to pump and what to bleed down to, step by step. */
+    public static ResultTable lubricateAndBleed(LubricateAndBleed.Table table, UnitSystem units) {
+        return new Rows<>(table.steps(), units)
+                .number("Pump", Measure.VOLUME, HALF_EVEN, LubricateAndBleed.Step::pumped)
+                .number("Pumped in all", Measure.VOLUME, HALF_EVEN, LubricateAndBleed.Step::totalPumped)
+                .number(
+                        "Casing pressure rises to",
+                        Measure.PRESSURE_GAUGE,
+                        CEILING,
+                        LubricateAndBleed.Step::afterPumping)
+                .number("Bottom hole then", Measure.PRESSURE_ABSOLUTE, CEILING, LubricateAndBleed.Step::bottomHolePeak)
+                .number("Bleed gas down to", Measure.PRESSURE_GAUGE, HALF_EVEN, LubricateAndBleed.Step::afterBleeding)
+                .number("Gas left", Measure.VOLUME, HALF_EVEN, LubricateAndBleed.Step::gasVolume)
+                .number("Gas left, mass", Measure.MASS, HALF_EVEN, LubricateAndBleed.Step::gasMass)
+                .table(
+                        "Lubricate and bleed",
+                        "Starts with " + units.text(table.startPressure(), Measure.PRESSURE_GAUGE)
+                                + " on the casing; it ends because "
+                                + table.ending().title() + ".");
+    }
+
+    /** Loads of bullheading against their limits, the least margin first. */
+    public static ResultTable bullheading(Bullheading.Outcome outcome, UnitSystem units) {
+        List<Bullheading.Load> loads = new ArrayList<>(outcome.loads());
+        loads.add(outcome.pump());
+        loads.sort((a, b) -> Double.compare(a.margin(), b.margin()));
+        return new Rows<>(loads, units)
+                .text("Limit", l -> l.limit().name())
+                .number("Depth MD", Measure.DEPTH, HALF_EVEN, l -> l.limit().measuredDepth())
+                .number("Highest load", Measure.PRESSURE_ABSOLUTE, CEILING, Bullheading.Load::load)
+                .number(
+                        "Limit there",
+                        Measure.PRESSURE_ABSOLUTE,
+                        FLOOR,
+                        l -> l.limit().pressure())
+                .number("Margin", Measure.PRESSURE_DIFFERENCE, FLOOR, Bullheading.Load::margin)
+                .number("Pumped", Measure.VOLUME, HALF_EVEN, Bullheading.Load::pumped)
+                .text("Outcome", l -> l.margin() > 0 ? "holds" : "does not hold")
+                .table(
+                        "Bullheading: loads",
+                        "Loads rounded up, limits and margins down; a limit met exactly does not hold.");
+    }
+
+    /** What a kill sheet starts from. */
+    public static ResultTable killSheetInput(KillSheet sheet, UnitSystem units) {
+        KillSheetInput input = sheet.input();
+        SlowCirculation slow = input.pump().slowCirculation();
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Mud in the well", units.text(input.mudDensity(), Measure.DENSITY));
+        row(rows, "Shut-in drill-pipe pressure", gauge(input.shutIn().drillPipePressure(), units));
+        row(rows, "Shut-in casing pressure", gauge(input.shutIn().casingPressure(), units));
+        row(rows, "Pit gain", units.text(input.shutIn().gain(), Measure.VOLUME));
+        row(rows, "Bit, MD and TVD", depths(input.bitDepth(), input, units));
+        row(
+                rows,
+                "Slow rate",
+                units.text(slow.rate(), Measure.FLOW_RATE) + " ("
+                        + Math.round(slow.rate() / input.pump().strokeVolume() * 60) + " strokes/min)");
+        row(rows, "Pressure at the slow rate", gauge(slow.pumpPressure().getAsDouble(), units));
+        row(rows, "Pump output per stroke", units.precise(input.pump().strokeVolume(), Measure.VOLUME));
+        row(rows, "Weak point", input.weakPoint().name());
+        row(rows, "Weak point, MD and TVD", depths(input.weakPoint().measuredDepth(), input, units));
+        row(rows, "Weak point holds", units.text(input.weakPoint().pressure(), Measure.PRESSURE_ABSOLUTE, FLOOR));
+        return pairs(rows, units, "Starts from", "");
+    }
+
+    /** What a kill sheet answers. */
+    public static ResultTable killSheetAnswers(KillSheet sheet, UnitSystem units) {
+        KillSheetInput input = sheet.input();
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Formation pressure at the bit", gauge(sheet.formationPressure(), units, CEILING));
+        row(rows, "Density that balances it", units.text(sheet.balancingDensity(), Measure.DENSITY, CEILING));
+        row(rows, "Kill mud, rounded up", units.text(sheet.killDensity(), Measure.DENSITY));
+        row(rows, "Initial circulating pressure", gauge(sheet.initialCirculatingPressure(), units));
+        row(rows, "Final circulating pressure", gauge(sheet.finalCirculatingPressure(), units));
+        row(rows, "Overbalance asked for", units.text(input.killMud().overbalance(), Measure.DENSITY_DIFFERENCE));
+        return pairs(rows, units, "Kill mud and pressures", "");
+    }
+
+    /** Load on the weak point before and after, and MAASP. */
+    public static ResultTable killSheetWeakPoint(KillSheet sheet, UnitSystem units) {
+        KillSheet.WeakPointCheck check = sheet.weakPoint();
+        List<String[]> rows = new ArrayList<>();
+        row(
+                rows,
+                "Load at shut-in",
+                check.shutIn().isPresent()
+                        ? units.text(check.shutIn().getAsDouble(), Measure.PRESSURE_ABSOLUTE, CEILING)
+                        : "not assessed: the influx reaches above it");
+        row(rows, "Load with kill mud at rest", units.text(check.killed(), Measure.PRESSURE_ABSOLUTE, CEILING));
+        row(rows, "It holds", units.text(check.limit(), Measure.PRESSURE_ABSOLUTE, FLOOR));
+        row(
+                rows,
+                "Margin with kill mud",
+                units.text(check.margin(), Measure.PRESSURE_DIFFERENCE, FLOOR)
+                        + (check.holdsKillMud() ? "" : ": it does not hold"));
+        row(rows, "MAASP, mud of shut-in", gauge(check.maasp(), units, FLOOR));
+        row(rows, "MAASP, kill mud", gauge(check.maaspKilled(), units, FLOOR));
+        return pairs(rows, units, "Weak point and MAASP", "MAASP is static and void once gas is above the weak point.");
+    }
+
+    /** Material to weight the mud up. */
+    public static ResultTable killSheetWeighting(KillSheet sheet, UnitSystem units) {
+        KillSheetInput.KillMud mud = sheet.input().killMud();
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Mud to weight up", units.text(mud.volume(), Measure.VOLUME));
+        row(rows, "Density of the material", units.text(mud.material(), Measure.DENSITY));
+        row(rows, "Material", units.text(sheet.weighting().mass(), Measure.MASS, CEILING));
+        row(rows, "Volume increase", units.text(sheet.weighting().volumeIncrease(), Measure.VOLUME, CEILING));
+        return pairs(rows, units, "Weighting up", "Pits and well as planned.");
+    }
+
+    /** Corrections for the choke line; empty where the stack is at surface or the friction is not known. */
+    public static Optional<ResultTable> killSheetChokeLine(KillSheet sheet, UnitSystem units) {
+        return sheet.chokeLine().map(c -> {
+            List<String[]> rows = new ArrayList<>();
+            row(rows, "Friction, mud of shut-in", difference(c.loss(), units));
+            row(rows, "Friction, kill mud", difference(c.lossKilled(), units));
+            row(rows, "It rests on", c.basis().title());
+            row(rows, "Casing pressure at the slow rate", gauge(c.casingPressure(), units));
+            row(rows, "Fall per start-up step", difference(c.startUpStep(), units));
+            row(rows, "Not given back by the choke", difference(c.uncompensated(), units));
+            row(rows, "MAASP while circulating", gauge(c.maaspCirculating(), units, FLOOR));
+            return pairs(rows, units, "Choke line", "");
+        });
+    }
+
+    /** Volumes, strokes and times in the order of pumping. */
+    public static ResultTable killSheetVolumes(KillSheet sheet, UnitSystem units) {
+        List<KillSheet.Leg> legs = new ArrayList<>(sheet.legs());
+        double volume = sheet.bottomsUpVolume();
+        KillSheetInput.Pump pump = sheet.input().pump();
+        legs.add(new KillSheet.Leg(
+                KillSheet.Place.ANNULUS,
+                "bit to choke, bottoms up",
+                volume,
+                volume / pump.strokeVolume(),
+                volume / pump.slowCirculation().rate()));
+        return new Rows<>(legs, units.with(Measure.NUMBER, "1", 0))
+                .text("Stretch", KillSheet.Leg::name)
+                .number("Volume", Measure.VOLUME, HALF_EVEN, KillSheet.Leg::volume)
+                .number("Strokes", Measure.NUMBER, HALF_EVEN, KillSheet.Leg::strokes)
+                .number("Time", Measure.TIME, HALF_EVEN, KillSheet.Leg::time)
+                .table("Volumes, strokes, times", "");
+    }
+
+    /** Drill-pipe pressure to hold while kill mud goes to the bit. */
+    public static ResultTable pressureSchedule(KillSheet sheet, UnitSystem units) {
+        return new Rows<>(sheet.schedule().steps(), units.with(Measure.NUMBER, "1", 0))
+                .number("Strokes", Measure.NUMBER, HALF_EVEN, PressureSchedule.Step::strokes)
+                .number("Pumped", Measure.VOLUME, HALF_EVEN, PressureSchedule.Step::pumped)
+                .number("Time", Measure.TIME, HALF_EVEN, PressureSchedule.Step::time)
+                .number("Kill mud at MD", Measure.DEPTH, HALF_EVEN, PressureSchedule.Step::frontMeasuredDepth)
+                .number("TVD", Measure.DEPTH, HALF_EVEN, PressureSchedule.Step::frontVerticalDepth)
+                .number("Hold on drill pipe", Measure.PRESSURE_GAUGE, HALF_EVEN, PressureSchedule.Step::pressure)
+                .number("Straight line", Measure.PRESSURE_GAUGE, HALF_EVEN, PressureSchedule.Step::straightLine)
+                .number(
+                        "Straight line is short by",
+                        Measure.PRESSURE_DIFFERENCE,
+                        CEILING,
+                        PressureSchedule.Step::underbalance)
+                .table(
+                        "Drill-pipe pressure while kill mud goes to the bit",
+                        "By the true vertical depth of the kill mud. Below zero the straight line holds more than needed.");
+    }
+
+    private static void row(List<String[]> rows, String name, String value) {
+        rows.add(new String[] {name, value});
+    }
+
+    private static ResultTable pairs(List<String[]> pairs, UnitSystem units, String name, String caption) {
+        return new Rows<>(pairs, units)
+                .text("what", p -> p[0])
+                .text("value", p -> p[1])
+                .table(name, caption);
+    }
+
+    private static String gauge(double value, UnitSystem units) {
+        return gauge(value, units, HALF_EVEN);
+    }
+
+    private static String gauge(double value, UnitSystem units, RoundingMode rounding) {
+        return units.text(value, Measure.PRESSURE_GAUGE, rounding);
+    }
+
+    private static String difference(double value, UnitSystem units) {
+        return units.text(value, Measure.PRESSURE_DIFFERENCE, CEILING);
+    }
+
+    private static String depths(double measured, KillSheetInput input, UnitSystem units) {
+        return units.text(measured, Measure.DEPTH) + ", "
+                + units.text(input.path().verticalDepth(measured), Measure.DEPTH);
+    }
+
+    private static OptionalDouble value(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+}
