@@ -67,7 +67,10 @@ class KillSheetPageTest {
             for (KillSheet sheet : sheets()) {
                 byte[] bytes = KillSheetPage.pdf(subject("8 1/2 in"), sheet, units);
                 try (PDDocument document = Loader.loadPDF(bytes)) {
-                    assertEquals(2, document.getNumberOfPages(), units.name() + " " + sheet.warnings().size());
+                    assertEquals(
+                            2,
+                            document.getNumberOfPages(),
+                            units.name() + " " + sheet.warnings().size());
                     for (int page = 1; page <= 2; page++) {
                         PDFTextStripper stripper = new PDFTextStripper();
                         stripper.setStartPage(page);
