@@ -2,7 +2,9 @@ package staunch.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import staunch.design.Study;
 import staunch.design.WellCase;
@@ -17,9 +19,21 @@ final class CaseArgument {
     @Parameters(paramLabel = "CASE", description = "Directory of the case, or its case.yaml.")
     private Path path;
 
+    @Option(
+            names = "--with",
+            paramLabel = "FOLDER",
+            description = "Folder of offset data to put into the rock of the case, as its offset_evidence says. May be"
+                    + " repeated.")
+    private List<Path> drops = List.of();
+
     /** The path as given. */
     Path path() {
         return path;
+    }
+
+    /** Folders of offset data handed in with it. */
+    List<Path> drops() {
+        return drops;
     }
 
     /** Name of the case: that of its directory. */
@@ -34,7 +48,7 @@ final class CaseArgument {
     /** Reads the case; every fault in it is told at once. */
     WellCase read() {
         try {
-            return CaseReader.read(path);
+            return CaseReader.read(path, drops);
         } catch (CaseFaults e) {
             String faults = e.faults().stream().map(f -> "  " + f.text()).collect(Collectors.joining("\n"));
             int count = e.faults().size();

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import staunch.earth.EarthModel;
+import staunch.earth.OffsetEvidence;
 import staunch.envelope.MethodOptions;
 import staunch.limit.PressureEquipment;
 import staunch.units.InputFault;
@@ -27,6 +29,7 @@ import staunch.well.WellPath;
  * @param options methods
  * @param files it was read from; empty for a case built in code
  * @param warnings found while reading
+ * @param evidence what offset wells say of it, and what was made of that in the rock; empty where the case names none
  */
 public record WellCase(
         CaseHeader header,
@@ -38,8 +41,10 @@ public record WellCase(
         PressureEquipment equipment,
         MethodOptions options,
         List<InputFile> files,
-        List<Warning> warnings) {
+        List<Warning> warnings,
+        Optional<OffsetEvidence> evidence) {
     public WellCase {
+        Objects.requireNonNull(evidence, "evidence");
         Objects.requireNonNull(header, "header");
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(datum, "datum");
@@ -61,6 +66,21 @@ public record WellCase(
         warnings = List.copyOf(warnings);
     }
 
+    /** A case without evidence of offset wells. */
+    public WellCase(
+            CaseHeader header,
+            UnitSystem units,
+            Datum datum,
+            WellPath path,
+            EarthModel earth,
+            List<CasingDesign> designs,
+            PressureEquipment equipment,
+            MethodOptions options,
+            List<InputFile> files,
+            List<Warning> warnings) {
+        this(header, units, datum, path, earth, designs, equipment, options, files, warnings, Optional.empty());
+    }
+
     /** The design of that name. */
     public CasingDesign design(String name) {
         return designs.stream()
@@ -80,6 +100,6 @@ public record WellCase(
     public WellCase withDesign(CasingDesign replacement) {
         List<CasingDesign> changed = new ArrayList<>(designs);
         changed.set(designs.indexOf(design(replacement.name())), replacement);
-        return new WellCase(header, units, datum, path, earth, changed, equipment, options, files, warnings);
+        return new WellCase(header, units, datum, path, earth, changed, equipment, options, files, warnings, evidence);
     }
 }

@@ -31,6 +31,22 @@ public sealed interface DepthMatching {
             NormalPressure planned,
             @Si(value = "m", kind = Kind.DEPTH) double plannedDepth);
 
+    /**
+     * Depth of the planned well that a depth of an offset well corresponds to; empty where none does.
+     *
+     * @param well offset well
+     * @param offsetDepth vertical depth below its datum, m
+     * @param planned datum of the planned well
+     * @return vertical depth below that datum, m
+     */
+    @Si(value = "m", kind = Kind.DEPTH)
+    OptionalDouble matched(
+            OffsetWell well, @Si(value = "m", kind = Kind.DEPTH) double offsetDepth, NormalPressure planned);
+
+    /** Depths of the planned well across which nothing is carried, downwards. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    double[] boundaries();
+
     /** Equal depth below mudline or ground. */
     record BelowMudline() implements DepthMatching {
         @Override
@@ -42,6 +58,20 @@ public sealed interface DepthMatching {
                 @Si(value = "m", kind = Kind.DEPTH) double plannedDepth) {
             double below = plannedDepth - planned.datum().groundOrSeabedDepth();
             return OptionalDouble.of(well.belowGround(offsetDepth) - below);
+        }
+
+        @Override
+        @Si(value = "m", kind = Kind.DEPTH)
+        public OptionalDouble matched(
+                OffsetWell well, @Si(value = "m", kind = Kind.DEPTH) double offsetDepth, NormalPressure planned) {
+            return OptionalDouble.of(
+                    well.belowGround(offsetDepth) + planned.datum().groundOrSeabedDepth());
+        }
+
+        @Override
+        @Si(value = "m", kind = Kind.DEPTH)
+        public double[] boundaries() {
+            return new double[0];
         }
     }
 
@@ -131,28 +161,61 @@ public sealed interface DepthMatching {
                 NormalPressure plannedWell,
                 @Si(value = "m", kind = Kind.DEPTH) double plannedDepth) {
             Objects.requireNonNull(plannedWell, "plannedWell");
+            List<Pair> pairs = pairs(well);
+            for (int i = 1; i < pairs.size(); i++) {
+                Pair above = pairs.get(i - 1);
+                Pair below = pairs.get(i);
+                boolean both = holds(above.offset(), below.offset(), offsetDepth)
+                        && holds(above.planned(), below.planned(), plannedDepth);
+                if (both) {
+                    return OptionalDouble.of(matched(above, below, offsetDepth) - plannedDepth);
+                }
+            }
+            return OptionalDouble.empty();
+        }
+
+        private List<Pair> pairs(OffsetWell well) {
             List<FormationTop> tops = offsets.get(well.name());
             if (tops == null) {
                 throw new InputFault("offset well " + well.name(), "has no formation tops", "give them");
             }
-            List<Pair> pairs = common(planned, tops);
+            return common(planned, tops);
+        }
+
+        private static boolean holds(FormationTop top, FormationTop bottom, double depth) {
+            return depth >= top.verticalDepth() && depth < bottom.verticalDepth();
+        }
+
+        private static double matched(Pair above, Pair below, double offsetDepth) {
+            double top = above.offset().verticalDepth();
+            double share = (offsetDepth - top) / (below.offset().verticalDepth() - top);
+            double plannedTop = above.planned().verticalDepth();
+            return plannedTop + share * (below.planned().verticalDepth() - plannedTop);
+        }
+
+        /**
+         * {@inheritDoc}
+         *
+         * @throws InputFault where no tops of the offset well are given
+         */
+        @Override
+        @Si(value = "m", kind = Kind.DEPTH)
+        public OptionalDouble matched(
+                OffsetWell well, @Si(value = "m", kind = Kind.DEPTH) double offsetDepth, NormalPressure plannedWell) {
+            Objects.requireNonNull(plannedWell, "plannedWell");
+            List<Pair> pairs = pairs(well);
             for (int i = 1; i < pairs.size(); i++) {
-                Pair above = pairs.get(i - 1);
-                Pair below = pairs.get(i);
-                double top = above.offset().verticalDepth();
-                double bottom = below.offset().verticalDepth();
-                double plannedTop = above.planned().verticalDepth();
-                double plannedBottom = below.planned().verticalDepth();
-                boolean both = offsetDepth >= top
-                        && offsetDepth < bottom
-                        && plannedDepth >= plannedTop
-                        && plannedDepth < plannedBottom;
-                if (both) {
-                    double share = (offsetDepth - top) / (bottom - top);
-                    return OptionalDouble.of(plannedTop + share * (plannedBottom - plannedTop) - plannedDepth);
+                if (holds(pairs.get(i - 1).offset(), pairs.get(i).offset(), offsetDepth)) {
+                    return OptionalDouble.of(matched(pairs.get(i - 1), pairs.get(i), offsetDepth));
                 }
             }
             return OptionalDouble.empty();
+        }
+
+        @Override
+        @Si(value = "m", kind = Kind.DEPTH)
+        public double[] boundaries() {
+            return planned.stream().mapToDouble(FormationTop::verticalDepth).toArray();
         }
     }
 }

@@ -243,13 +243,14 @@ public record OffsetTransfer(
     }
 
     private double weight(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {
-        OptionalDouble difference = matching.difference(well, offsetDepth, planned, plannedDepth);
-        if (difference.isEmpty()) {
-            return 0;
-        }
-        double vertical = 1 - Math.abs(difference.getAsDouble()) / window;
         double share = well.distance() / halfDistance;
-        return vertical <= 0 ? 0 : vertical / (1 + share * share);
+        return nearness(well, offsetDepth, planned, plannedDepth) / (1 + share * share);
+    }
+
+    /** 1 − |Δh| / w, or 0 outside the window. */
+    double nearness(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {
+        OptionalDouble difference = matching.difference(well, offsetDepth, planned, plannedDepth);
+        return difference.isEmpty() ? 0 : Math.max(0, 1 - Math.abs(difference.getAsDouble()) / window);
     }
 
     private static List<OffsetWell> sorted(List<OffsetWell> offsets) {

@@ -5,12 +5,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import staunch.control.CirculationMethod;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
+import staunch.earth.EvidenceTransfer;
 import staunch.envelope.Criteria;
 import staunch.envelope.MethodOptions;
 import staunch.limit.PressureEquipment;
@@ -34,7 +37,7 @@ final class CaseBuilder {
     }
 
     /** The case; empty where a fault is in the log. */
-    Optional<WellCase> build(CaseDirectory directory) {
+    Optional<WellCase> build(CaseDirectory directory, List<Drop> drops) {
         Optional<UnitSystem> units = root.mapping().get("units").flatMap(i -> UnitChoice.of(i, validator));
         log.units(units.orElse(UnitSystem.METRIC));
         UnitSystem shown = units.orElse(UnitSystem.METRIC);
@@ -53,6 +56,8 @@ final class CaseBuilder {
                 root.has("options") ? attempt("options", this::options) : Optional.of(MethodOptions.DEFAULT);
         CaseChecks checks = new CaseChecks(datum.map(Placed::value), path, shown, log);
         designs.forEach(checks::check);
+        Optional<EvidenceTransfer.Result> evidence =
+                datum.flatMap(d -> path.flatMap(p -> earth.flatMap(e -> evidence(d, p, e, shown, directory, drops))));
         if (!log.isEmpty()) {
             return Optional.empty();
         }
@@ -65,12 +70,13 @@ final class CaseBuilder {
                         need(units),
                         need(datum).value(),
                         need(path),
-                        need(earth),
+                        evidence.map(EvidenceTransfer.Result::earth).orElseGet(() -> need(earth)),
                         all,
                         need(equipment),
                         need(options),
                         directory.files(),
-                        List.of()));
+                        List.of(),
+                        evidence.map(EvidenceTransfer.Result::evidence)));
         return wellCase.map(c -> {
             new CaseWarnings(c, warnings).look();
             return new WellCase(
@@ -83,7 +89,8 @@ final class CaseBuilder {
                     c.equipment(),
                     c.options(),
                     c.files(),
-                    warnings);
+                    warnings,
+                    c.evidence());
         });
     }
 
@@ -131,6 +138,34 @@ final class CaseBuilder {
                     Optional.empty(), Optional.empty(), List.of(), List.of(), Optional.empty(), List.of()));
         }
         return datum.flatMap(d -> attempt("earth", f -> new EarthBuilder(f, d, path, units, log).build()));
+    }
+
+    private Optional<EvidenceTransfer.Result> evidence(
+            Placed<Datum> datum,
+            WellPath path,
+            EarthModel predicted,
+            UnitSystem units,
+            CaseDirectory directory,
+            List<Drop> drops) {
+        if (!root.has("offset_evidence")) {
+            for (Drop drop : drops) {
+                log.add(
+                        new Place(drop.name(), 0, ""),
+                        "",
+                        "cannot be read: the case has no offset_evidence",
+                        "say there how its tables are written and what is made of them");
+            }
+            return Optional.empty();
+        }
+        Set<String> planned = root.nested("earth")
+                .map(f -> f.rows("strength_tests").stream()
+                        .filter(t -> t.flag("planned").orElse(false))
+                        .map(t -> t.needText("name"))
+                        .collect(Collectors.toSet()))
+                .orElse(Set.of());
+        return root.nested("offset_evidence")
+                .flatMap(f -> new EvidenceBuilder(f, datum, directory, drops, units, log, warnings)
+                        .build(predicted, planned, path));
     }
 
     private Map<String, Criteria> criteria() {

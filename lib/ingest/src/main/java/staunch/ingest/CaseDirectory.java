@@ -2,6 +2,7 @@ package staunch.ingest;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -12,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
@@ -52,6 +54,24 @@ final class CaseDirectory {
     /** Path of a CSV file relative to the case directory. */
     String relative(Item.Scalar name) {
         return root.relativize(inside(name)).toString().replace('\\', '/');
+    }
+
+    /** Path of a data file named in the case; its hash is kept. */
+    Path data(Item.Scalar name) {
+        Path path = inside(name);
+        keep(path, relative(name), name.place());
+        return path;
+    }
+
+    /** Keeps the hash of a file that is read by others. */
+    void keep(Path path, String shown, Place place) {
+        try (DigestInputStream in = new DigestInputStream(Files.newInputStream(path), digest())) {
+            in.transferTo(OutputStream.nullOutputStream());
+            hashes.put(shown, HexFormat.of().formatHex(in.getMessageDigest().digest()));
+        } catch (IOException e) {
+            log.add(place, shown, "\"" + shown + "\" cannot be read", "check that it is a file and may be read");
+            throw new FaultLog.Unreadable();
+        }
     }
 
     List<InputFile> files() {
@@ -190,8 +210,12 @@ final class CaseDirectory {
     }
 
     private static String sha256(byte[] bytes) {
+        return HexFormat.of().formatHex(digest().digest(bytes));
+    }
+
+    private static MessageDigest digest() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -5,6 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import staunch.control.CirculationMethod;
+import staunch.earth.EvidenceUse;
+import staunch.earth.Quality;
 import staunch.earth.Standing;
 import staunch.envelope.Drilling;
 import staunch.envelope.MethodOptions;
@@ -144,7 +146,13 @@ final class CaseKeys {
                     amount("test_mud", Measure.DENSITY, 700, 2700, "Mud in the hole during the test.")
                             .without("Needed with surface_pressure."),
                     text("source", "Document it comes from.").must(),
-                    text("place", "Page or line there."))
+                    text("place", "Page or line there."),
+                    Key.of(
+                                    "planned",
+                                    new Flag(),
+                                    "Whether it is still to be made: then it counts no more than offset evidence lets"
+                                            + " expect.")
+                            .without("false"))
             .exactlyOne("md", "tvd", "tvdss")
             .exactlyOne("pressure", "surface_pressure");
 
@@ -514,6 +522,165 @@ final class CaseKeys {
             Key.of("depth_count", new Count(1, 10_000), "Least number of depths along a section.")
                     .without("200"));
 
+    private static final List<String> LEVELS = List.of("datum", "mean_sea_level", "mudline", "ground");
+
+    static final Block SEDIMENT = Block.of(
+                    "sediment",
+                    amount("mean_density", Measure.DENSITY, 1200, 3300, "One bulk density from ground or seabed down."),
+                    amount(
+                            "surface_porosity",
+                            Measure.NUMBER,
+                            0,
+                            0.95,
+                            "Porosity at ground or seabed, falling exponentially with depth."),
+                    amount("decay_length", Measure.LENGTH, 100, 100_000, "Depth over which porosity falls to 1/e.")
+                            .without("Needed with surface_porosity."),
+                    amount("grain_density", Measure.DENSITY, 2000, 3500, "Density of the grains.")
+                            .without("Needed with surface_porosity."))
+            .exactlyOne("mean_density", "surface_porosity");
+
+    static final Block OFFSET_WELL = Block.of(
+                    "offset_well",
+                    text("name", "Name by which tables name it; a sidetrack is a well of its own.")
+                            .must(),
+                    amount("distance", Measure.LENGTH, 0, 1e6, "Distance to the planned well.")
+                            .must(),
+                    amount("elevation", Measure.LENGTH, -450, 6000, "Height of its datum above mean sea level.")
+                            .must(),
+                    amount("ground_level", Measure.DEPTH, 0, 50, "Land well: depth of the ground below its datum."),
+                    amount("water_depth", Measure.LENGTH, 1, 4000, "Well at sea: mean sea level to seabed."),
+                    Key.of("survey", new Nested(SURVEY, true), "Path of its hole.")
+                            .without("Rows with measured depths are left out."),
+                    Key.of(
+                                    "equivalent_density_datum",
+                                    new Word(List.of("datum", "mean_sea_level", "mudline")),
+                                    "Where equivalent densities of its pore pressure count from.")
+                            .without("Its datum."),
+                    Key.of(
+                                    "pore_pressure",
+                                    new Nested(PORE_PRESSURE, true),
+                                    "Its pore pressure as judged after drilling; stress ratios of its tests rest on it.")
+                            .must(),
+                    Key.of("sediment", new Nested(SEDIMENT, true), "Its sediment, for its overburden.")
+                            .without("That of offset_evidence."),
+                    rowsOrFile("tops", TOP, "Its formation tops, downwards.")
+                            .without("Needed where matching is formation_tops."))
+            .exactlyOne("ground_level", "water_depth");
+
+    static final Block LEVEL_WORD = Block.of(
+            "level_word",
+            text("word", "As it stands in the column.").must(),
+            Key.of("means", new Word(LEVELS), "What it stands for.").must());
+
+    static final Block STANDING_WORD = Block.of(
+            "standing_word",
+            text("word", "As it stands in the column.").must(),
+            Key.of("means", new Choice(Standing.class), "What it stands for.").must());
+
+    static final Block QUALITY_WORD = Block.of(
+            "quality_word",
+            text("word", "As it stands in the column.").must(),
+            Key.of("means", new Choice(Quality.class), "What it stands for.").must());
+
+    static final Block DEPTH_COLUMN = Block.of(
+            "depth_column",
+            text("column", "Heading of the column.").must(),
+            Key.of("unit", new UnitOf(Measure.DEPTH), "Unit of its numbers.").must(),
+            Key.of("kind", new Word(List.of("measured", "vertical")), "Along hole or vertical.")
+                    .must(),
+            Key.of("below", new Word(LEVELS), "What depths are measured from.").without("The datum of their well."),
+            text("below_column", "Column that says it row by row."),
+            rows("below_words", LEVEL_WORD, "What the words of that column stand for."));
+
+    static final Block PRESSURE_COLUMN = Block.of(
+            "pressure_column",
+            text("column", "Heading of the column.").must(),
+            text("unit", "Unit of its numbers; psi and bar are read as gauge, psia and bara as absolute.")
+                    .must(),
+            Key.of(
+                            "kind",
+                            new Word(List.of("equivalent", "downhole", "surface")),
+                            "Equivalent density, pressure at depth, or pressure at surface on a mud.")
+                    .must(),
+            Key.of("below", new Word(LEVELS), "Where equivalent densities count from.")
+                    .without("The datum of their well."),
+            text("mud_column", "Column of the mud in the hole.").without("Needed with surface."),
+            Key.of("mud_unit", new UnitOf(Measure.DENSITY), "Unit of its numbers.")
+                    .without("Needed with surface."));
+
+    static final Block OFFSET_TABLE = Block.of(
+            "offset_table",
+            Key.of("holds", new Word(List.of("strength_tests", "formation_pressures")), "What its rows are.")
+                    .must(),
+            text("file", "Such a table in the case directory, read always.").without("None."),
+            text("drop", "Name of such a table in a folder that is handed in with the case.")
+                    .without("None."),
+            Key.of("delimiter", new Word(List.of("comma", "semicolon", "tab")), "Between cells.")
+                    .without("comma"),
+            Key.of("decimal_mark", new Word(List.of("point", "comma")), "What parts the whole from the fraction.")
+                    .without("point"),
+            text("missing", "Signs for a missing value besides the empty cell, with spaces between them.")
+                    .without("None."),
+            Key.of("lines_of_units", new Count(0, 10), "Lines without values below the heading.")
+                    .without("0"),
+            Key.of(
+                            "bad_rows",
+                            new Word(List.of("refuse_file", "leave_out")),
+                            "What to do with rows that cannot be read, up to one in ten.")
+                    .without("refuse_file"),
+            text("well_column", "Column that names the offset well.").must(),
+            Key.of("depth", new Nested(DEPTH_COLUMN, true), "Column of the depth.")
+                    .must(),
+            Key.of("pressure", new Nested(PRESSURE_COLUMN, true), "Column of the pressure.")
+                    .must(),
+            text("name_column", "Column that names the test or point.").without("Named by its depth."),
+            text("source_column", "Column that names the document.").without("The file."),
+            text("place_column", "Column of page or line there.").without("None."),
+            Key.of("standing", new Choice(Standing.class), "What all tests are.")
+                    .without("As standing_column says."),
+            text("standing_column", "Column that says what a test is."),
+            rows("standing_words", STANDING_WORD, "What the words of that column stand for."),
+            Key.of("quality", new Choice(Quality.class), "What all rows are worth.")
+                    .without("good"),
+            text("quality_column", "Column that says what a row is worth; rejected rows are left out."),
+            rows("quality_words", QUALITY_WORD, "What the words of that column stand for."));
+
+    static final Block OFFSET_EVIDENCE = Block.of(
+            "offset_evidence",
+            option("pore_pressure", EvidenceUse.class, "What the pore pressure is made of."),
+            option("strength", EvidenceUse.class, "What the strength is made of."),
+            Key.of(
+                            "weak_zones",
+                            new Word(List.of("as_given", "tested")),
+                            "Whether a leak-off test made in a named weak zone replaces its estimate.")
+                    .without("as_given"),
+            Key.of("matching", new Word(List.of("below_mudline", "formation_tops")), "Which depths correspond.")
+                    .without("below_mudline"),
+            amount("window", Measure.LENGTH, 1, 2000, "Vertical distance up to which evidence counts.")
+                    .must(),
+            amount("half_distance", Measure.LENGTH, 1, 1e6, "Distance at which a well counts half of one next door.")
+                    .must(),
+            amount("ratio_conflict", Measure.NUMBER, 0.01, 1, "Difference of stress ratios listed as a conflict.")
+                    .without("0.1"),
+            amount(
+                            "pressure_conflict",
+                            Measure.PRESSURE_DIFFERENCE,
+                            1e4,
+                            1e8,
+                            "Difference of excess pressures listed as a conflict.")
+                    .without("2 MPa"),
+            amount(
+                            "water_density",
+                            Measure.DENSITY,
+                            950,
+                            1250,
+                            "Mean density of the pore water, for hydrostatic pressure.")
+                    .must(),
+            Key.of("sediment", new Nested(SEDIMENT, true), "Sediment of the planned well, for its overburden.")
+                    .must(),
+            new Key("wells", new Rows(OFFSET_WELL, true, false, ""), true, "Offset wells.", ""),
+            new Key("tables", new Rows(OFFSET_TABLE, true, false, ""), true, "How their tables are written.", ""));
+
     static final Block CASE = Block.of(
             "case",
             Key.of("title_block", new Nested(TITLE_BLOCK, true), "Title block.").must(),
@@ -540,6 +707,8 @@ final class CaseKeys {
                     "Hole sections of every design that does not list its own.",
                     ""),
             new Key("designs", new Rows(DESIGN, true, false, ""), true, "Casing designs, the base design first.", ""),
+            Key.of("offset_evidence", new Nested(OFFSET_EVIDENCE, true), "What neighbouring wells measured.")
+                    .without("The rock is as predicted."),
             Key.of("equipment", new Nested(EQUIPMENT, true), "Pressure equipment.")
                     .without("Lowest surface limit but for formation and casing."),
             rows("criteria", CRITERIA, "What sections must meet: your rules, never the library's.")

@@ -3,6 +3,7 @@ package staunch.ingest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import staunch.design.WellCase;
@@ -22,7 +23,22 @@ public final class CaseReader {
      * @throws CaseFaults with everything that is wrong, each with file, line, key and what may have been meant
      */
     public static WellCase read(Path directoryOrYaml) throws CaseFaults {
+        return read(directoryOrYaml, List.of());
+    }
+
+    /**
+     * The case together with folders of offset data that came in later. The case says in {@code offset_evidence} how their
+     * tables are read and what is made of them; a file that it does not know is a fault, except notes (.md, .txt).
+     *
+     * @param directoryOrYaml the case
+     * @param drops folders of offset data; their order makes no difference
+     * @return the case with the evidence in its rock, see {@link WellCase#evidence()}; files of a drop are among its
+     *     {@link WellCase#files()} under the name of their folder
+     * @throws CaseFaults with everything that is wrong
+     */
+    public static WellCase read(Path directoryOrYaml, List<Path> drops) throws CaseFaults {
         Objects.requireNonNull(directoryOrYaml, "directoryOrYaml");
+        List<Path> folders = List.copyOf(drops);
         Path file = Files.isDirectory(directoryOrYaml) ? directoryOrYaml.resolve(CASE_FILE) : directoryOrYaml;
         String name = String.valueOf(file.getFileName());
         FaultLog log = new FaultLog(name);
@@ -32,20 +48,21 @@ public final class CaseReader {
         }
         try {
             Path root = file.toAbsolutePath().getParent().toRealPath();
-            return read(new CaseDirectory(root, name, log), name, log);
+            return read(new CaseDirectory(root, name, log), Drop.of(folders, log), name, log);
         } catch (IOException e) {
             log.add(new Place(name, 0, ""), "", "cannot be read", "check the rights on its directory");
             throw log.all();
         }
     }
 
-    private static WellCase read(CaseDirectory directory, String name, FaultLog log) throws CaseFaults {
+    private static WellCase read(CaseDirectory directory, List<Drop> drops, String name, FaultLog log)
+            throws CaseFaults {
         Optional<WellCase> built = Optional.empty();
         try {
             Item.Mapping tree = YamlTree.read(directory.main(), name, log);
             Validator validator = new Validator(directory, log);
             validator.check(tree, CaseKeys.CASE, true);
-            built = new CaseBuilder(new Fields(tree, CaseKeys.CASE, validator), validator, log).build(directory);
+            built = new CaseBuilder(new Fields(tree, CaseKeys.CASE, validator), validator, log).build(directory, drops);
         } catch (FaultLog.Unreadable recorded) {
             // Its fault is in the log, and nothing was built.
             built = Optional.empty();

@@ -40,9 +40,19 @@ final class EarthBuilder {
     private final FaultLog log;
 
     EarthBuilder(Fields earth, Placed<Datum> datum, Optional<WellPath> path, UnitSystem units, FaultLog log) {
+        this(earth, datum.value(), datum.fields().amount("sea_water_density"), path, units, log);
+    }
+
+    EarthBuilder(
+            Fields earth,
+            Datum datum,
+            OptionalDouble seaWater,
+            Optional<WellPath> path,
+            UnitSystem units,
+            FaultLog log) {
         this.earth = earth;
-        this.datum = datum.value();
-        this.seaWater = datum.fields().amount("sea_water_density");
+        this.datum = datum;
+        this.seaWater = seaWater;
         this.path = path;
         this.units = units;
         this.log = log;
@@ -70,6 +80,11 @@ final class EarthBuilder {
             }
         }
         return new EarthModel(pore, strength, tests, zones, temperature(), tops());
+    }
+
+    /** The pore pressure alone. */
+    Optional<Range> porePressure() {
+        return log.attempt(earth.place("equivalent_density_datum"), this::zero).flatMap(z -> range("pore_pressure", z));
     }
 
     private Zero zero() {
@@ -336,7 +351,8 @@ final class EarthBuilder {
         return deepest;
     }
 
-    private List<FormationTop> tops() {
+    /** The formation tops alone. */
+    List<FormationTop> tops() {
         List<Fields> rows = earth.rows("tops");
         List<FormationTop> tops = new ArrayList<>();
         log.attempt(earth.place("tops"), () -> {

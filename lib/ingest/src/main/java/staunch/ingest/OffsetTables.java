@@ -88,6 +88,43 @@ public final class OffsetTables {
     }
 
     /**
+     * Columns of what a row is called and where its author found it.
+     *
+     * @param name of the test or point; empty where it is named by its depth
+     * @param document it comes from; empty where that is the file itself
+     * @param place page or line there
+     */
+    public record Labels(Optional<TableColumn> name, Optional<TableColumn> document, Optional<TableColumn> place) {
+        /** None of them. */
+        public static final Labels NONE = new Labels(Optional.empty(), Optional.empty(), Optional.empty());
+
+        public Labels {
+            Objects.requireNonNull(name, "name");
+            Objects.requireNonNull(document, "document");
+            Objects.requireNonNull(place, "place");
+        }
+
+        private void addTo(List<MappedTable.Needed> needed) {
+            for (Optional<TableColumn> column : List.of(name, document, place)) {
+                column.ifPresent(c -> needed.add(text(c)));
+            }
+        }
+
+        private String name(MappedTable.Row row, String otherwise) {
+            return name.flatMap(row::text).orElse(otherwise);
+        }
+
+        private Source source(MappedTable.Row row, Source read) {
+            Optional<String> named = document.flatMap(row::text);
+            if (named.isEmpty()) {
+                return read;
+            }
+            String page = place.flatMap(row::text).map(p -> p + ", ").orElse("");
+            return new Source(named.get(), page + "read from " + read.text());
+        }
+    }
+
+    /**
      * Columns of a table of strength tests.
      *
      * @param well wellbore of the test
@@ -95,14 +132,27 @@ public final class OffsetTables {
      * @param pressure of the test
      * @param standing what the test is
      * @param quality what it is worth; rejected tests are left out
+     * @param labels of the test
      */
     public record StrengthColumns(
             TableColumn well,
             DepthColumns depth,
             PressureColumns pressure,
             WordColumn<Standing> standing,
-            WordColumn<Quality> quality) {
+            WordColumn<Quality> quality,
+            Labels labels) {
+        /** Tests named by their depth. */
+        public StrengthColumns(
+                TableColumn well,
+                DepthColumns depth,
+                PressureColumns pressure,
+                WordColumn<Standing> standing,
+                WordColumn<Quality> quality) {
+            this(well, depth, pressure, standing, quality, Labels.NONE);
+        }
+
         public StrengthColumns {
+            Objects.requireNonNull(labels, "labels");
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(depth, "depth");
             Objects.requireNonNull(pressure, "pressure");
@@ -125,6 +175,7 @@ public final class OffsetTables {
         add(needed, columns.pressure());
         columns.standing().column().ifPresent(c -> needed.add(text(c)));
         columns.quality().column().ifPresent(c -> needed.add(text(c)));
+        columns.labels().addTo(needed);
         return MappedTable.read(path, format, columns.well(), needed, row -> {
             OffsetSite site = site(row, columns.well(), sites);
             leaveOutRejected(row.choice(columns.quality()));
@@ -136,12 +187,12 @@ public final class OffsetTables {
             double depth = verticalDepth(row, columns.depth(), site);
             String name = standing.title() + " at " + Math.round(depth) + " m";
             return new StrengthTest(
-                    name,
+                    columns.labels().name(row, name),
                     depth,
                     pressure(row, columns.pressure(), value, depth, site),
                     standing,
                     mud,
-                    source(row, columns.depth(), columns.pressure()));
+                    columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
     }
 
@@ -152,10 +203,22 @@ public final class OffsetTables {
      * @param depth of the point
      * @param pressure measured
      * @param quality what it is worth; rejected points are left out
+     * @param labels of the point
      */
     public record PointColumns(
-            TableColumn well, DepthColumns depth, PressureColumns pressure, WordColumn<Quality> quality) {
+            TableColumn well,
+            DepthColumns depth,
+            PressureColumns pressure,
+            WordColumn<Quality> quality,
+            Labels labels) {
+        /** Points named by their depth. */
+        public PointColumns(
+                TableColumn well, DepthColumns depth, PressureColumns pressure, WordColumn<Quality> quality) {
+            this(well, depth, pressure, quality, Labels.NONE);
+        }
+
         public PointColumns {
+            Objects.requireNonNull(labels, "labels");
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(depth, "depth");
             Objects.requireNonNull(pressure, "pressure");
@@ -175,6 +238,7 @@ public final class OffsetTables {
         add(needed, columns.depth());
         add(needed, columns.pressure());
         columns.quality().column().ifPresent(c -> needed.add(text(c)));
+        columns.labels().addTo(needed);
         return MappedTable.read(path, format, columns.well(), needed, row -> {
             OffsetSite site = site(row, columns.well(), sites);
             Quality quality = row.choice(columns.quality());
@@ -182,11 +246,11 @@ public final class OffsetTables {
             double value = value(row, columns.pressure());
             double depth = verticalDepth(row, columns.depth(), site);
             return new PressurePoint(
-                    "pressure at " + Math.round(depth) + " m",
+                    columns.labels().name(row, "pressure at " + Math.round(depth) + " m"),
                     depth,
                     pressure(row, columns.pressure(), value, depth, site),
                     quality,
-                    source(row, columns.depth(), columns.pressure()));
+                    columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
     }
 

@@ -35,7 +35,8 @@ final class SurveyBuilder {
                 .flatMap(f -> log.attempt(f.place(), () -> path(f)).flatMap(p -> reaching(f, p, designs)));
     }
 
-    private WellPath path(Fields f) {
+    /** The path as far as it is surveyed. */
+    WellPath path(Fields f) {
         if (f.has("vertical_to")) {
             return WellPath.vertical(f.needAmount("vertical_to"));
         }

@@ -28,7 +28,7 @@ class CaseReaderTest {
         CasingDesign base = well.design("Base");
         assertEquals(5, base.strings().size());
         assertEquals(4, base.sections().size());
-        assertEquals(5, well.files().size());
+        assertEquals(7, well.files().size());
         assertEquals("case.yaml", well.files().get(0).path());
         assertTrue(well.files().stream().allMatch(f -> f.sha256().matches("[0-9a-f]{64}")));
     }

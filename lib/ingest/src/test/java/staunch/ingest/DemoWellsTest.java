@@ -2,16 +2,20 @@ package staunch.ingest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.earth.OffsetEvidence;
+import staunch.earth.StrengthTest;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict.Outcome;
@@ -65,31 +69,66 @@ class DemoWellsTest {
     }
 
     @Test
-    void theOffsetLeakOffLetsTheLandSectionHold() throws Exception {
-        assertTrue(Files.readString(LAND.resolve("offset-drop/leak-off.csv")).contains(",9410,leak_off,14.75,"));
-        WellCase well = Cases.copy(LAND, directory)
-                .with("strength: 14.25 ppg", "strength: 14.75 ppg")
-                .read();
+    void theOffsetLeakOffLetsTheLandSectionHold() throws CaseFaults {
+        WellCase well = CaseReader.read(LAND, List.of(LAND.resolve("offset-drop")));
         assertEquals(Outcome.HOLDS, outcome(well, "Base", "8 1/2 in"));
+        assertEquals(Outcome.HOLDS, outcome(well, "Base", "12 1/4 in"));
+        assertEquals(
+                List.of("pore pressure", "pore pressure", "weak zone Burdock sand"),
+                well.evidence().orElseThrow().changes().stream()
+                        .map(OffsetEvidence.Change::subject)
+                        .toList());
+        // The integrity test is a bound: it moves nothing and agrees with the prediction.
+        assertEquals(CaseReader.read(LAND).earth().strength(), well.earth().strength());
     }
 
     @Test
-    void theOffsetLeakOffLetsTheSubseaSectionFail() throws Exception {
-        assertTrue(Files.readString(SUBSEA.resolve("offset-drop/leak-off.csv")).contains(",1938,leak_off,1.645,"));
-        WellCase well = Cases.copy(SUBSEA, directory)
-                .with("strength-tests.csv", "1995,leak_off,1.70", "1995,leak_off,1.645")
-                .read();
+    void theOffsetDropLetsTheSubseaSectionFail() throws CaseFaults {
+        WellCase well = CaseReader.read(SUBSEA, List.of(SUBSEA.resolve("offset-drop")));
         assertEquals(Outcome.FAILS, outcome(well, "Base", "12 1/4 in"));
+        OffsetEvidence evidence = well.evidence().orElseThrow();
+        assertEquals(2, evidence.tests().size());
+        assertEquals(2, evidence.points().size());
+        assertEquals(2, evidence.conflicts().size());
+        assertTrue(well.files().stream().anyMatch(f -> f.path().equals("offset-drop/leak-off.csv")));
+        StrengthTest planned = well.earth().tests().get(1);
+        assertEquals(1937.93, planned.verticalDepth(), 0.01);
+        assertEquals(
+                "Invented programme, lowered to offset evidence",
+                planned.source().document());
     }
 
     @Test
-    void theOffsetPressureLetsTheSubseaSectionFail() throws Exception {
-        assertTrue(Files.readString(SUBSEA.resolve("offset-drop/formation-pressure.csv"))
-                .contains(",2905,425.5,"));
-        WellCase well = Cases.copy(SUBSEA, directory)
-                .with("pore-pressure.csv", "3100,430,444,458\n", "2905,390,402,425.5\n3100,430,444,458\n")
-                .read();
-        assertEquals(Outcome.FAILS, outcome(well, "Base", "12 1/4 in"));
+    void eachTableOfTheSubseaDropAloneLetsTheSectionFail() throws Exception {
+        for (String table : List.of("leak-off.csv", "formation-pressure.csv")) {
+            Path drop = Files.createDirectory(directory.resolve(table.replace(".csv", "")));
+            Files.copy(SUBSEA.resolve("offset-drop").resolve(table), drop.resolve(table));
+            WellCase well = CaseReader.read(SUBSEA, List.of(drop));
+            assertEquals(Outcome.FAILS, outcome(well, "Base", "12 1/4 in"), table);
+        }
+    }
+
+    @Test
+    void aDropIsRefusedWhereTheCaseDoesNotKnowIt() throws Exception {
+        Path drop = Files.createDirectory(directory.resolve("late"));
+        Files.writeString(drop.resolve("leak-offs.csv"), "well\n");
+        Files.writeString(drop.resolve("SOURCE.md"), "notes");
+        CaseFaults unknown = assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(drop)));
+        assertEquals(
+                "late/leak-offs.csv: is no table that offset_evidence knows; its tables are leak-off.csv,"
+                        + " formation-pressure.csv: rename the file or add how it is to be read",
+                unknown.faults().get(0).text());
+        Files.writeString(
+                Files.createDirectory(directory.resolve("other")).resolve("leak-off.csv"),
+                "well;name;tvd [m];kind;pressure [sg];source;place\nWrenskerry 9;LOT;1922;LOT;1,645;Report;page 1\n");
+        CaseFaults well =
+                assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(directory.resolve("other"))));
+        assertEquals(
+                "other/leak-off.csv:2: well: names the unknown well Wrenskerry 9; add it to the wells, or check its"
+                        + " spelling",
+                well.faults().get(0).text());
+        assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(directory.resolve("nowhere"))));
+        assertThrows(CaseFaults.class, () -> CaseReader.read(Cases.BASE, List.of(drop)));
     }
 
     @Test

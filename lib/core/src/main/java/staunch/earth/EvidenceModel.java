@@ -1,0 +1,515 @@
+package staunch.earth;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoubleFunction;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import staunch.units.EquivalentDensity;
+import staunch.units.InputFault;
+import staunch.units.Source;
+
+/** Works out {@link EvidenceTransfer}. */
+final class EvidenceModel {
+    private static final String PORE_PRESSURE = "pore pressure";
+    private static final String STRENGTH = "strength";
+
+    /** Points of a profile over half a window: the weighted mean of several pieces of evidence is not straight. */
+    private static final int PARTS = 20;
+
+    /** Pressures closer than this are the same, Pa: what the rounding of unit conversions may leave. */
+    private static final double SAME = 1;
+
+    private final EvidenceTransfer choice;
+    private final OffsetTransfer transfer;
+    private final EarthModel predicted;
+    private final NormalPressure normal;
+    private final PressureProfile overburden;
+    private final List<OffsetWell> wells;
+    private final Set<EvidenceConflict> conflicts = new LinkedHashSet<>();
+    private final List<OffsetEvidence.Change> changes = new ArrayList<>();
+    private final List<String> leftOut = new ArrayList<>();
+
+    EvidenceModel(
+            EvidenceTransfer choice,
+            EarthModel predicted,
+            NormalPressure normal,
+            PressureProfile overburden,
+            List<OffsetWell> wells) {
+        this.choice = choice;
+        this.transfer = choice.transfer();
+        this.predicted = predicted;
+        this.normal = normal;
+        this.overburden = overburden;
+        this.wells =
+                wells.stream().sorted(Comparator.comparing(OffsetWell::name)).toList();
+    }
+
+    /** How strongly evidence draws a prediction at a depth, and where to. */
+    private record Pull(double share, Optional<PressureEstimate> estimate) {
+        private static final Pull NONE = new Pull(0, Optional.empty());
+    }
+
+    EvidenceTransfer.Result build(Set<String> plannedTests) {
+        List<OffsetEvidence.Point> points = points();
+        Optional<Range> pore = porePressure(points);
+        List<OffsetEvidence.Test> tests = tests(pore);
+        Optional<Range> strength = strength(pore, tests);
+        List<StrengthTest> planned = predicted.tests().stream()
+                .map(t -> plannedTests.contains(t.name()) ? lowered(t, strength) : t)
+                .toList();
+        List<WeakZone> zones =
+                predicted.weakZones().stream().map(z -> tested(z, tests)).toList();
+        EarthModel earth = new EarthModel(pore, strength, planned, zones, predicted.temperature(), predicted.tops());
+        OffsetEvidence evidence = new OffsetEvidence(
+                choice.porePressure(),
+                choice.strength(),
+                choice.weakZones(),
+                tests,
+                points,
+                List.copyOf(conflicts),
+                changes,
+                leftOut);
+        return new EvidenceTransfer.Result(earth, evidence);
+    }
+
+    // --- What corresponds to what
+
+    private List<OffsetEvidence.Point> points() {
+        List<OffsetEvidence.Point> found = new ArrayList<>();
+        for (OffsetWell well : wells) {
+            for (PressurePoint point : well.points()) {
+                String label = well.name() + ": " + point.name();
+                if (point.quality() == Quality.REJECTED) {
+                    leftOut.add(label + " is flagged as rejected");
+                    continue;
+                }
+                OptionalDouble z = transfer.matching().matched(well, point.verticalDepth(), normal);
+                if (z.isEmpty()) {
+                    leftOut.add(label + " has no corresponding depth in the planned well");
+                } else if (z.getAsDouble() <= normal.waterLevel()) {
+                    leftOut.add(label + " would lie above the water level of the planned well");
+                } else {
+                    double excess = point.pressure() - well.normal().at(point.verticalDepth());
+                    double pressure = normal.at(z.getAsDouble()) + excess;
+                    found.add(new OffsetEvidence.Point(well.name(), point, excess, z.getAsDouble(), pressure));
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble(OffsetEvidence.Point::verticalDepth)
+                .thenComparing(OffsetEvidence.Point::label)
+                .thenComparingDouble(OffsetEvidence.Point::pressure));
+        predicted.porePressure().ifPresent(range -> found.forEach(p -> compare(p, range)));
+        return found;
+    }
+
+    private void compare(OffsetEvidence.Point point, Range range) {
+        double z = point.verticalDepth();
+        boolean above = range.highOrLikely().covers(z)
+                && point.pressure()
+                        > range.highOrLikely().highestAt(z)
+                                + (range.high().isPresent() ? SAME : transfer.pressureConflict());
+        boolean below = range.lowOrLikely().covers(z)
+                && point.pressure()
+                        < range.lowOrLikely().lowestAt(z)
+                                - (range.low().isPresent() ? SAME : transfer.pressureConflict());
+        if (above || below) {
+            conflicts.add(new EvidenceConflict(
+                    "predicted pore pressure",
+                    point.label(),
+                    "the measured pressure, carried over, lies " + (above ? "above" : "below") + " the "
+                            + estimate(
+                                    above,
+                                    above
+                                            ? range.high().isPresent()
+                                            : range.low().isPresent())));
+        }
+    }
+
+    private static String estimate(boolean high, boolean given) {
+        return given ? (high ? "high" : "low") + " estimate" : "likely estimate";
+    }
+
+    private List<OffsetEvidence.Test> tests(Optional<Range> pore) {
+        List<OffsetEvidence.Test> found = new ArrayList<>();
+        for (OffsetWell well : wells) {
+            for (StrengthTest test : well.tests()) {
+                String label = well.name() + ": " + test.name();
+                OptionalDouble z = transfer.matching().matched(well, test.verticalDepth(), normal);
+                if (z.isEmpty()) {
+                    leftOut.add(label + " has no corresponding depth in the planned well");
+                } else if (!stressKnown(pore, z.getAsDouble())) {
+                    leftOut.add(
+                            label + " corresponds to a depth without overburden or pore pressure in the planned well");
+                } else {
+                    double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
+                    double strength = planned(pore).stressAt(z.getAsDouble()).strengthAt(ratio);
+                    found.add(new OffsetEvidence.Test(well.name(), test, ratio, z.getAsDouble(), strength));
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble(OffsetEvidence.Test::verticalDepth)
+                .thenComparing(OffsetEvidence.Test::label)
+                .thenComparingDouble(OffsetEvidence.Test::strength));
+        predicted
+                .strength()
+                .ifPresent(
+                        range -> found.stream().filter(t -> zoneOf(t).isEmpty()).forEach(t -> compare(t, range)));
+        return found;
+    }
+
+    private void compare(OffsetEvidence.Test test, Range range) {
+        double z = test.verticalDepth();
+        boolean bound = test.test().standing() == Standing.INTEGRITY_TEST;
+        boolean above = range.highOrLikely().covers(z)
+                && test.strength() > range.highOrLikely().highestAt(z) + SAME;
+        boolean below = !bound
+                && range.lowOrLikely().covers(z)
+                && test.strength() < range.lowOrLikely().lowestAt(z) - SAME;
+        if (above || below) {
+            conflicts.add(new EvidenceConflict(
+                    "predicted strength",
+                    test.label(),
+                    (bound
+                                    ? "the rock held more than"
+                                    : "the leak-off, carried over, lies " + (above ? "above" : "below"))
+                            + " the "
+                            + estimate(
+                                    above,
+                                    above
+                                            ? range.high().isPresent()
+                                            : range.low().isPresent())));
+        }
+    }
+
+    private PlannedWell planned(Optional<Range> pore) {
+        return new PlannedWell(normal, overburden, pore.orElseThrow().likely());
+    }
+
+    private boolean stressKnown(Optional<Range> pore, double z) {
+        return overburden.covers(z)
+                && pore.isPresent()
+                && pore.get().likely().covers(z)
+                && z >= normal.datum().groundOrSeabedDepth();
+    }
+
+    private Optional<WeakZone> zoneOf(OffsetEvidence.Test test) {
+        return predicted.weakZones().stream()
+                .filter(zone -> test.verticalDepth() >= zone.topVerticalDepth()
+                        && test.verticalDepth() <= zone.bottomVerticalDepth())
+                .findFirst();
+    }
+
+    // --- Profiles
+
+    private Optional<Range> porePressure(List<OffsetEvidence.Point> points) {
+        double[] matched =
+                points.stream().mapToDouble(OffsetEvidence.Point::verticalDepth).toArray();
+        DoubleFunction<PressureTransfer> at =
+                z -> transfer.porePressure(normal, wells, new double[] {z}).get(0);
+        for (double z : matched) {
+            if (at.apply(z) instanceof PressureTransfer.Estimated e) {
+                conflicts.addAll(e.conflicts());
+            }
+        }
+        Optional<Range> made =
+                switch (choice.porePressure()) {
+                    case PREDICTED -> predicted.porePressure();
+                    case ADJUSTED ->
+                        Optional.of(adjusted(PORE_PRESSURE, predicted.porePressure(), matched, z -> pull(z, at)));
+                    case TRANSFERRED -> {
+                        List<PressureTransfer> outcomes = grid(matched).stream()
+                                .filter(z -> z > normal.waterLevel())
+                                .map(at::apply)
+                                .toList();
+                        List<PressureTransfer> known = trimmed(outcomes, PressureTransfer.Estimated.class::isInstance);
+                        yield known.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(sourced(PressureTransfer.profile(known), Optional.empty()));
+                    }
+                };
+        made.ifPresent(range -> note(PORE_PRESSURE, predicted.porePressure(), range, matched));
+        return made;
+    }
+
+    private Pull pull(double z, DoubleFunction<PressureTransfer> at) {
+        if (z <= normal.waterLevel() || !(at.apply(z) instanceof PressureTransfer.Estimated estimated)) {
+            return Pull.NONE;
+        }
+        double share = 0;
+        for (OffsetWell well : wells) {
+            for (PressurePoint point : well.points()) {
+                if (point.quality() != Quality.REJECTED) {
+                    share = Math.max(share, transfer.nearness(well, point.verticalDepth(), normal, z));
+                }
+            }
+        }
+        return new Pull(share, Optional.of(estimated.pressure()));
+    }
+
+    private Optional<Range> strength(Optional<Range> pore, List<OffsetEvidence.Test> tests) {
+        Set<String> inZones = tests.stream()
+                .filter(t -> zoneOf(t).isPresent())
+                .map(OffsetEvidence.Test::label)
+                .collect(Collectors.toSet());
+        List<OffsetWell> outside = wells.stream().map(w -> without(w, inZones)).toList();
+        double[] matched = tests.stream()
+                .filter(t -> zoneOf(t).isEmpty())
+                .filter(t -> t.test().standing() != Standing.INTEGRITY_TEST)
+                .mapToDouble(OffsetEvidence.Test::verticalDepth)
+                .toArray();
+        DoubleFunction<StrengthTransfer> at = z -> stressKnown(pore, z)
+                ? transfer.strength(planned(pore), outside, new double[] {z}).get(0)
+                : new StrengthTransfer.NoEvidence(z);
+        for (double z : matched) {
+            if (at.apply(z) instanceof StrengthTransfer.Estimated e) {
+                conflicts.addAll(e.conflicts());
+            }
+        }
+        Optional<Range> made =
+                switch (choice.strength()) {
+                    case PREDICTED -> predicted.strength();
+                    case ADJUSTED ->
+                        Optional.of(adjusted(STRENGTH, predicted.strength(), matched, z -> pull(z, at, outside)));
+                    case TRANSFERRED -> {
+                        List<StrengthTransfer> outcomes =
+                                grid(matched).stream().map(at::apply).toList();
+                        List<StrengthTransfer> known = trimmed(outcomes, StrengthTransfer.Estimated.class::isInstance);
+                        yield known.isEmpty()
+                                ? Optional.empty()
+                                : Optional.of(sourced(StrengthTransfer.profile(known), Optional.empty()));
+                    }
+                };
+        made.ifPresent(range -> note(STRENGTH, predicted.strength(), range, matched));
+        return made;
+    }
+
+    private Pull pull(double z, DoubleFunction<StrengthTransfer> at, List<OffsetWell> outside) {
+        if (!(at.apply(z) instanceof StrengthTransfer.Estimated estimated)) {
+            return Pull.NONE;
+        }
+        double share = 0;
+        for (OffsetWell well : outside) {
+            for (StrengthTest test : well.tests()) {
+                if (test.standing() != Standing.INTEGRITY_TEST) {
+                    share = Math.max(share, transfer.nearness(well, test.verticalDepth(), normal, z));
+                }
+            }
+        }
+        return new Pull(share, Optional.of(estimated.strength()));
+    }
+
+    private static OffsetWell without(OffsetWell well, Set<String> labels) {
+        List<StrengthTest> kept = well.tests().stream()
+                .filter(t -> !labels.contains(well.name() + ": " + t.name()))
+                .toList();
+        return new OffsetWell(
+                well.name(),
+                well.distance(),
+                well.normal(),
+                well.overburden(),
+                well.porePressure(),
+                kept,
+                well.points());
+    }
+
+    private TreeSet<Double> grid(double[] matched) {
+        TreeSet<Double> grid = new TreeSet<>();
+        for (double z : matched) {
+            for (int k = -PARTS; k <= PARTS; k++) {
+                grid.add(z + transfer.window() * k / PARTS);
+            }
+        }
+        for (double z : transfer.matching().boundaries()) {
+            grid.add(Math.nextDown(z));
+            grid.add(z);
+        }
+        return grid;
+    }
+
+    private static <T> List<T> trimmed(List<T> outcomes, Predicate<T> known) {
+        int first = 0;
+        int last = outcomes.size();
+        while (first < last && !known.test(outcomes.get(first))) {
+            first++;
+        }
+        while (last > first && !known.test(outcomes.get(last - 1))) {
+            last--;
+        }
+        return outcomes.subList(first, last);
+    }
+
+    private Range adjusted(String what, Optional<Range> prediction, double[] matched, DoubleFunction<Pull> pull) {
+        Range range = prediction.orElseThrow(() -> new InputFault(
+                what, "has no prediction that offset evidence could adjust", "give one, or use the evidence alone"));
+        if (matched.length == 0) {
+            return range;
+        }
+        TreeSet<Double> depths = grid(matched);
+        for (Optional<PressureProfile> p : List.of(Optional.of(range.likely()), range.low(), range.high())) {
+            p.ifPresent(profile -> Arrays.stream(profile.depths()).forEach(depths::add));
+        }
+        depths.removeIf(z -> !range.likely().covers(z)
+                || !range.lowOrLikely().covers(z)
+                || !range.highOrLikely().covers(z));
+        Points points = new Points(range);
+        for (double z : depths) {
+            boolean first = z == depths.first();
+            if (!first) {
+                points.add(z, pull.apply(Math.nextDown(z)), true);
+            }
+            if (first || z != depths.last()) {
+                points.add(z, pull.apply(z), false);
+            }
+        }
+        return sourced(points.range(), range.source());
+    }
+
+    /** Collects the points of an adjusted profile; two at one depth where there is a step. */
+    private static final class Points {
+        private final Range prediction;
+        private final List<double[]> rows = new ArrayList<>();
+        private boolean spread;
+
+        Points(Range prediction) {
+            this.prediction = prediction;
+            this.spread = prediction.low().isPresent() || prediction.high().isPresent();
+        }
+
+        void add(double z, Pull pull, boolean upperSide) {
+            double likely = at(prediction.likely(), z, upperSide);
+            double below = likely - at(prediction.lowOrLikely(), z, upperSide);
+            double above = at(prediction.highOrLikely(), z, upperSide) - likely;
+            if (pull.estimate().isPresent()) {
+                PressureEstimate e = pull.estimate().get();
+                likely += pull.share() * (e.likely() - likely);
+                below = Math.max(below, pull.share() * (e.likely() - e.low()));
+                above = Math.max(above, pull.share() * (e.high() - e.likely()));
+                spread |= e.high() - e.low() > SAME;
+            }
+            double[] row = {z, likely - below, likely, likely + above};
+            boolean same = !upperSide && !rows.isEmpty() && sameAsLast(row);
+            if (!same) {
+                rows.add(row);
+            }
+        }
+
+        private boolean sameAsLast(double[] row) {
+            double[] last = rows.get(rows.size() - 1);
+            for (int i = 0; i < row.length; i++) {
+                if (Math.abs(row[i] - last[i]) > (i == 0 ? 0 : SAME)) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private static double at(PressureProfile profile, double z, boolean upperSide) {
+            return upperSide ? profile.above(z) : profile.below(z);
+        }
+
+        private PressureProfile column(int i) {
+            return PressureProfile.of(
+                    rows.stream().mapToDouble(r -> r[0]).toArray(),
+                    rows.stream().mapToDouble(r -> r[i]).toArray());
+        }
+
+        Range range() {
+            return new Range(
+                    column(2),
+                    spread ? Optional.of(column(1)) : Optional.empty(),
+                    spread ? Optional.of(column(3)) : Optional.empty());
+        }
+    }
+
+    private Range sourced(Range range, Optional<Source> prediction) {
+        String names = wells.stream()
+                .filter(w -> !w.tests().isEmpty() || !w.points().isEmpty())
+                .map(OffsetWell::name)
+                .collect(Collectors.joining(", "));
+        String evidence = "offset evidence of " + names;
+        Source source = prediction
+                .map(s -> new Source(s.document() + ", adjusted to " + evidence, s.place()))
+                .orElse(new Source(evidence, ""));
+        return new Range(range.likely(), range.low(), range.high(), Optional.of(source));
+    }
+
+    private void note(String what, Optional<Range> before, Range after, double[] matched) {
+        if (before.isEmpty()) {
+            return;
+        }
+        for (double z : Arrays.stream(matched).distinct().toArray()) {
+            if (before.get().likely().covers(z) && after.likely().covers(z)) {
+                double old = before.get().likely().lowestAt(z);
+                double now = after.likely().lowestAt(z);
+                if (Math.abs(now - old) > SAME) {
+                    changes.add(new OffsetEvidence.Change(what, z, old, now));
+                }
+            }
+        }
+    }
+
+    // --- Planned tests and weak zones
+
+    private StrengthTest lowered(StrengthTest test, Optional<Range> strength) {
+        double z = test.verticalDepth();
+        if (choice.strength() == EvidenceUse.PREDICTED
+                || strength.isEmpty()
+                || !strength.get().likely().covers(z)) {
+            return test;
+        }
+        double expected = strength.get().likely().lowestAt(z);
+        if (expected >= test.pressure() - SAME) {
+            return test;
+        }
+        changes.add(new OffsetEvidence.Change("planned test " + test.name(), z, test.pressure(), expected));
+        return new StrengthTest(
+                test.name(),
+                z,
+                expected,
+                test.standing(),
+                test.testMudDensity(),
+                new Source(
+                        test.source().document() + ", lowered to offset evidence",
+                        test.source().place()));
+    }
+
+    private WeakZone tested(WeakZone zone, List<OffsetEvidence.Test> tests) {
+        Optional<OffsetEvidence.Test> lowest = tests.stream()
+                .filter(t -> t.test().standing() != Standing.INTEGRITY_TEST)
+                .filter(t -> zoneOf(t).filter(zone::equals).isPresent())
+                .min(Comparator.comparingDouble(t -> EquivalentDensity.of(t.strength(), t.verticalDepth())));
+        if (lowest.isEmpty()) {
+            return zone;
+        }
+        OffsetEvidence.Test test = lowest.get();
+        double z = test.verticalDepth();
+        double estimate = EquivalentDensity.pressure(zone.strength(), z);
+        if (Math.abs(estimate - test.strength()) > SAME) {
+            conflicts.add(new EvidenceConflict(
+                    "weak zone " + zone.name(),
+                    test.label(),
+                    "the leak-off, carried over, lies " + (test.strength() > estimate ? "above" : "below")
+                            + " the estimate of the zone"));
+        }
+        if (!choice.weakZones()) {
+            return zone;
+        }
+        changes.add(new OffsetEvidence.Change("weak zone " + zone.name(), z, estimate, test.strength()));
+        return new WeakZone(
+                zone.name(),
+                zone.topVerticalDepth(),
+                zone.bottomVerticalDepth(),
+                EquivalentDensity.of(test.strength(), z),
+                new Source(
+                        test.label() + ", " + test.test().source().document(),
+                        test.test().source().place()));
+    }
+}

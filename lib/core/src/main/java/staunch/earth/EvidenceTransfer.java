@@ -1,0 +1,68 @@
+package staunch.earth;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Puts offset evidence into the rock of a planned well, by explicit choice.
+ *
+ * <ul>
+ *   <li>A profile stays as predicted, is adjusted, or is made of the evidence alone, see {@link EvidenceUse}. Adjusted:
+ *       p = p₀ + s (e − p₀), with the prediction p₀, the transferred estimate e of {@link OffsetTransfer} and
+ *       s = 1 − |Δh| / w of the nearest piece of evidence. The spread of the prediction stays; where the evidence has a
+ *       wider one, that counts. The shape of s is a choice, not a law of nature.
+ *   <li>A planned test counts no more than the likely strength at its depth, where that is adjusted or transferred.
+ *   <li>A test made in a named weak zone speaks of the zone alone. Where asked, the lowest leak-off in it stands in the
+ *       place of the zone's estimate, as equivalent density from the datum.
+ *   <li>Integrity tests are lower bounds: they change nothing and are listed where they lie above the prediction.
+ * </ul>
+ *
+ * @param transfer how evidence is carried over and weighted
+ * @param porePressure what the pore pressure is to be made of
+ * @param strength what the strength is to be made of
+ * @param weakZones whether leak-off tests replace the estimates of weak zones
+ */
+public record EvidenceTransfer(
+        OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones) {
+    public EvidenceTransfer {
+        Objects.requireNonNull(transfer, "transfer");
+        Objects.requireNonNull(porePressure, "porePressure");
+        Objects.requireNonNull(strength, "strength");
+    }
+
+    /**
+     * Rock with evidence.
+     *
+     * @param earth rock of the planned well
+     * @param evidence how it came about
+     */
+    public record Result(EarthModel earth, OffsetEvidence evidence) {
+        public Result {
+            Objects.requireNonNull(earth, "earth");
+            Objects.requireNonNull(evidence, "evidence");
+        }
+    }
+
+    /**
+     * Rock of the planned well with the evidence put in.
+     *
+     * @param predicted rock of the planned well without it
+     * @param normal its hydrostatic pressure and datum
+     * @param overburden its overburden by vertical depth below its datum
+     * @param wells offset wells with what was measured in them; their order makes no difference
+     * @param plannedTests names of the strength tests that are still to be made
+     * @throws staunch.units.InputFault where a prediction is to be adjusted that is not there, or evidence alone leaves a
+     *     gap between its depths
+     * @throws staunch.units.RangeFault where a test lies outside the profiles of its own well, or its stress ratio is
+     *     beyond belief
+     */
+    public Result apply(
+            EarthModel predicted,
+            NormalPressure normal,
+            PressureProfile overburden,
+            List<OffsetWell> wells,
+            Set<String> plannedTests) {
+        return new EvidenceModel(this, predicted, normal, overburden, wells).build(plannedTests);
+    }
+}

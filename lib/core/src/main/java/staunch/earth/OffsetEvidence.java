@@ -1,0 +1,106 @@
+package staunch.earth;
+
+import java.util.List;
+import java.util.Objects;
+import staunch.units.Kind;
+import staunch.units.Si;
+
+/**
+ * What offset wells say of a planned well, and what was made of it.
+ *
+ * @param porePressure what the pore pressure is made of
+ * @param strength what the strength is made of
+ * @param weakZones whether a leak-off test made in a named weak zone stands in the place of the zone's estimate
+ * @param tests strength tests with their matched depths, downwards
+ * @param points formation pressures with their matched depths, downwards
+ * @param conflicts between pieces of evidence, and between evidence and prediction; all are kept, none is averaged away
+ * @param changes what was changed in the rock of the case
+ * @param leftOut what could not be carried over, with the reason
+ */
+public record OffsetEvidence(
+        EvidenceUse porePressure,
+        EvidenceUse strength,
+        boolean weakZones,
+        List<Test> tests,
+        List<Point> points,
+        List<EvidenceConflict> conflicts,
+        List<Change> changes,
+        List<String> leftOut) {
+    public OffsetEvidence {
+        Objects.requireNonNull(porePressure, "porePressure");
+        Objects.requireNonNull(strength, "strength");
+        tests = List.copyOf(tests);
+        points = List.copyOf(points);
+        conflicts = List.copyOf(conflicts);
+        changes = List.copyOf(changes);
+        leftOut = List.copyOf(leftOut);
+    }
+
+    /**
+     * A strength test of an offset well, carried over.
+     *
+     * @param well name of the offset well
+     * @param test as recorded, depth below the datum of its own well
+     * @param stressRatio (F − P) / (S − P) in its own well
+     * @param verticalDepth that it corresponds to, below the datum of the planned well, m
+     * @param strength there by the same ratio, Pa absolute
+     */
+    public record Test(
+            String well,
+            StrengthTest test,
+            @Si("1") double stressRatio,
+            @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double strength) {
+        public Test {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(test, "test");
+        }
+
+        String label() {
+            return well + ": " + test.name();
+        }
+    }
+
+    /**
+     * A formation pressure of an offset well, carried over.
+     *
+     * @param well name of the offset well
+     * @param point as recorded, depth below the datum of its own well
+     * @param excess over the hydrostatic pressure of its own well, Pa; negative where depleted
+     * @param verticalDepth that it corresponds to, below the datum of the planned well, m
+     * @param pressure there with the same excess, Pa absolute
+     */
+    public record Point(
+            String well,
+            PressurePoint point,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) double excess,
+            @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double pressure) {
+        public Point {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(point, "point");
+        }
+
+        String label() {
+            return well + ": " + point.name();
+        }
+    }
+
+    /**
+     * Something of the rock of the case that the evidence changed.
+     *
+     * @param subject the profile, planned test or weak zone
+     * @param verticalDepth where, m below the datum of the planned well
+     * @param before pressure there by the case, Pa absolute
+     * @param after pressure there with the evidence, Pa absolute
+     */
+    public record Change(
+            String subject,
+            @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double before,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double after) {
+        public Change {
+            Objects.requireNonNull(subject, "subject");
+        }
+    }
+}

@@ -1,0 +1,422 @@
+package staunch.ingest;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import staunch.earth.DepthMatching;
+import staunch.earth.EarthModel;
+import staunch.earth.EvidenceTransfer;
+import staunch.earth.EvidenceUse;
+import staunch.earth.FormationTop;
+import staunch.earth.NormalPressure;
+import staunch.earth.OffsetTransfer;
+import staunch.earth.OffsetWell;
+import staunch.earth.Overburden;
+import staunch.earth.PressurePoint;
+import staunch.earth.PressureProfile;
+import staunch.earth.Quality;
+import staunch.earth.Range;
+import staunch.earth.RockEstimates;
+import staunch.earth.Standing;
+import staunch.earth.StrengthTest;
+import staunch.units.UnitSystem;
+import staunch.units.Warning;
+import staunch.well.Datum;
+import staunch.well.WellPath;
+
+/** Reads the offset wells of a case and of the drops handed in with it, and puts what they say into its rock. */
+final class EvidenceBuilder {
+    private static final String FORMATION_TOPS = "formation_tops";
+    private static final double RATIO_CONFLICT = 0.1;
+    private static final double PRESSURE_CONFLICT = 2e6;
+
+    private final Fields block;
+    private final Placed<Datum> datum;
+    private final CaseDirectory directory;
+    private final List<Drop> drops;
+    private final UnitSystem units;
+    private final FaultLog log;
+    private final List<Warning> warnings;
+    private final Map<String, List<StrengthTest>> tests = new HashMap<>();
+    private final Map<String, List<PressurePoint>> points = new HashMap<>();
+
+    EvidenceBuilder(
+            Fields block,
+            Placed<Datum> datum,
+            CaseDirectory directory,
+            List<Drop> drops,
+            UnitSystem units,
+            FaultLog log,
+            List<Warning> warnings) {
+        this.block = block;
+        this.datum = datum;
+        this.directory = directory;
+        this.drops = drops;
+        this.units = units;
+        this.log = log;
+        this.warnings = warnings;
+    }
+
+    /** An offset well before its tests and points are known. */
+    private record Known(
+            OffsetSite site, double distance, PressureProfile porePressure, Fields fields, List<FormationTop> tops) {}
+
+    /**
+     * The rock with the evidence in it; empty where a fault is in the log.
+     *
+     * @param predicted rock of the case
+     * @param plannedTests names of the tests still to be made
+     * @param path of the planned well
+     */
+    Optional<EvidenceTransfer.Result> build(EarthModel predicted, Set<String> plannedTests, WellPath path) {
+        Map<String, Known> known = wells();
+        Map<String, OffsetSite> sites = known.entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().site()));
+        read(sites);
+        if (!log.isEmpty()) {
+            return Optional.empty();
+        }
+        return log.attempt(block.place(), () -> {
+            List<OffsetWell> offsets = new ArrayList<>();
+            known.forEach((name, well) ->
+                    log.attempt(well.fields().place(), () -> offset(well)).ifPresent(offsets::add));
+            if (offsets.size() < known.size()) {
+                throw new FaultLog.Incomplete();
+            }
+            NormalPressure normal = new NormalPressure(datum.value(), block.needAmount("water_density"));
+            double deepest = deepest(predicted, path);
+            PressureProfile overburden = overburden(datum.value(), block.needNested("sediment"))
+                    .withoutLog(deepest)
+                    .likely();
+            EvidenceTransfer transfer = new EvidenceTransfer(
+                    transfer(predicted, known),
+                    block.choice("pore_pressure", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
+                    block.choice("strength", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
+                    block.text("weak_zones").filter("tested"::equals).isPresent());
+            return transfer.apply(predicted, normal, overburden, offsets, plannedTests);
+        });
+    }
+
+    private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
+        DepthMatching matching = new DepthMatching.BelowMudline();
+        if (block.text("matching").filter(FORMATION_TOPS::equals).isPresent()) {
+            Map<String, List<FormationTop>> tops = new HashMap<>();
+            known.forEach((name, well) -> tops.put(name, well.tops()));
+            matching = new DepthMatching.FormationTops(predicted.tops(), tops);
+        }
+        return new OffsetTransfer(
+                matching,
+                block.needAmount("window"),
+                block.needAmount("half_distance"),
+                block.amount("ratio_conflict").orElse(RATIO_CONFLICT),
+                block.amount("pressure_conflict").orElse(PRESSURE_CONFLICT));
+    }
+
+    /** Deepest vertical depth at which the stress of the planned well may be asked. */
+    private double deepest(EarthModel predicted, WellPath path) {
+        double deepest = Math.max(path.verticalDepth(path.end()), datum.value().groundOrSeabedDepth() + 1);
+        for (Optional<Range> range : List.of(predicted.porePressure(), predicted.strength())) {
+            deepest = Math.max(deepest, range.map(r -> r.likely().bottom()).orElse(0.0));
+        }
+        return deepest;
+    }
+
+    // --- Wells
+
+    private Map<String, Known> wells() {
+        Map<String, Known> known = new TreeMap<>();
+        for (Fields f : block.rows("wells")) {
+            log.attempt(f.place(), () -> well(f)).ifPresent(well -> {
+                if (known.put(well.site().name(), well) != null) {
+                    log.add(f.place("name"), well.site().name(), "is given twice", "join the two");
+                }
+            });
+        }
+        return known;
+    }
+
+    private Known well(Fields f) {
+        String name = f.needText("name");
+        Datum.Place place = f.has("ground_level")
+                ? new Datum.OnLand(f.needAmount("ground_level"))
+                : new Datum.AtSea(f.needAmount("water_depth"), false);
+        Datum zero = new Datum("datum of " + name, f.needAmount("elevation"), place);
+        List<Warning> found = new ArrayList<>();
+        Optional<WellPath> path = f.nested("survey").map(s -> new SurveyBuilder(f, units, log, found).path(s));
+        found.forEach(w -> warnings.add(new Warning("offset well " + name + ", " + w.subject(), w.text())));
+        EarthBuilder earth = new EarthBuilder(f, zero, datum.fields().amount("sea_water_density"), path, units, log);
+        Range pore = earth.porePressure().orElseThrow(FaultLog.Incomplete::new);
+        return new Known(new OffsetSite(name, zero, path), f.needAmount("distance"), pore.likely(), f, earth.tops());
+    }
+
+    private OffsetWell offset(Known well) {
+        String name = well.site().name();
+        List<StrengthTest> ownTests = tests.getOrDefault(name, List.of());
+        List<PressurePoint> ownPoints = points.getOrDefault(name, List.of());
+        double deepest = Math.max(
+                ownTests.stream().mapToDouble(StrengthTest::verticalDepth).max().orElse(0),
+                well.site().datum().groundOrSeabedDepth() + 1);
+        Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
+        OffsetWell offset = new OffsetWell(
+                name,
+                well.distance(),
+                new NormalPressure(well.site().datum(), block.needAmount("water_density")),
+                overburden(well.site().datum(), sediment).withoutLog(deepest).likely(),
+                well.porePressure(),
+                ownTests,
+                ownPoints);
+        return offset;
+    }
+
+    private Overburden overburden(Datum where, Fields sediment) {
+        OptionalDouble sea = datum.fields().amount("sea_water_density");
+        if (where.place() instanceof Datum.AtSea && sea.isEmpty()) {
+            log.add(
+                    datum.fields().place("sea_water_density"),
+                    "",
+                    "is missing",
+                    "overburden at sea needs the density of the sea");
+            throw new FaultLog.Incomplete();
+        }
+        return new Overburden(where, sea.orElse(SEA_ON_LAND), shallow(sediment));
+    }
+
+    /** Has no meaning on land, where no sea weighs on the ground. */
+    private static final double SEA_ON_LAND = 1025;
+
+    /** Its uncertainty is not carried: the transfer rests on the likely overburden alone. */
+    private Overburden.Shallow shallow(Fields f) {
+        if (f.has("mean_density")) {
+            return new Overburden.MeanDensity(f.needAmount("mean_density"), 0);
+        }
+        for (String key : List.of("decay_length", "grain_density")) {
+            if (!f.has(key)) {
+                log.add(f.place(key), "", "is missing", "surface_porosity needs it");
+            }
+        }
+        return new Overburden.Compacting(
+                new RockEstimates.Sediment(
+                        f.needAmount("surface_porosity"),
+                        f.needAmount("decay_length"),
+                        f.needAmount("grain_density"),
+                        block.needAmount("water_density")),
+                0);
+    }
+
+    // --- Tables
+
+    private void read(Map<String, OffsetSite> sites) {
+        Set<String> taken = new HashSet<>();
+        for (Fields f : block.rows("tables")) {
+            if (!f.has("file") && !f.has("drop")) {
+                log.add(f.place(), "", "names neither file nor drop", "give one of them, or both");
+            }
+            f.mapping()
+                    .get("file")
+                    .filter(Item.Scalar.class::isInstance)
+                    .map(Item.Scalar.class::cast)
+                    .ifPresent(name -> log.attempt(name.place(), () -> directory.data(name))
+                            .ifPresent(path -> read(f, path, directory.relative(name), sites)));
+            f.text("drop").ifPresent(name -> {
+                for (Drop drop : drops) {
+                    Path path = drop.files().get(name);
+                    if (path != null) {
+                        taken.add(drop.shown(name));
+                        log.attempt(f.place("drop"), () -> {
+                                    directory.keep(path, drop.shown(name), f.place("drop"));
+                                    return path;
+                                })
+                                .ifPresent(p -> read(f, p, drop.shown(name), sites));
+                    }
+                }
+            });
+        }
+        for (Drop drop : drops) {
+            checkTaken(drop, taken);
+        }
+    }
+
+    private void checkTaken(Drop drop, Set<String> taken) {
+        String known = block.rows("tables").stream()
+                .map(f -> f.text("drop"))
+                .flatMap(Optional::stream)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (drop.files().isEmpty()) {
+            log.add(new Place(drop.name(), 0, ""), "", "holds no data", "the tables of the case are " + known);
+        }
+        for (String file : drop.files().keySet()) {
+            if (!taken.contains(drop.shown(file))) {
+                log.add(
+                        new Place(drop.shown(file), 0, ""),
+                        "",
+                        "is no table that offset_evidence knows",
+                        "its tables are " + known + ": rename the file or add how it is to be read");
+            }
+        }
+    }
+
+    private void read(Fields f, Path path, String shown, Map<String, OffsetSite> sites) {
+        log.attempt(f.place(), () -> {
+            try {
+                return f.needText("holds").equals("strength_tests")
+                        ? keep(OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites), shown, tests)
+                        : keep(OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites), shown, points);
+            } catch (DataFileFault e) {
+                for (DataFileFault.Problem p : e.problems()) {
+                    log.add(new Place(shown, p.line(), p.place()), "", p.problem(), p.advice());
+                }
+                throw new FaultLog.Incomplete();
+            }
+        });
+    }
+
+    private <T> boolean keep(OffsetRows<T> rows, String shown, Map<String, List<T>> into) {
+        for (OffsetRows.Row<T> row : rows.rows()) {
+            into.computeIfAbsent(row.well(), n -> new ArrayList<>()).add(row.value());
+        }
+        for (OffsetRows.LeftOut row : rows.leftOut()) {
+            warnings.add(new Warning(
+                    shown, "line " + row.line() + " of " + row.well() + " is left out: " + row.reason() + "."));
+        }
+        return true;
+    }
+
+    private static TableFormat format(Fields f) {
+        char delimiter =
+                switch (f.text("delimiter").orElse("comma")) {
+                    case "semicolon" -> ';';
+                    case "tab" -> '\t';
+                    default -> ',';
+                };
+        return new TableFormat(
+                delimiter,
+                f.text("decimal_mark").filter("comma"::equals).isPresent()
+                        ? TableFormat.DecimalMark.COMMA
+                        : TableFormat.DecimalMark.POINT,
+                f.text("missing")
+                        .map(t -> Arrays.stream(t.strip().split("\\s+")).collect(Collectors.toSet()))
+                        .orElse(Set.of()),
+                f.count("lines_of_units").orElse(0),
+                f.text("bad_rows").filter("leave_out"::equals).isPresent()
+                        ? TableFormat.BadRows.LEAVE_OUT
+                        : TableFormat.BadRows.REFUSE_FILE);
+    }
+
+    private OffsetTables.StrengthColumns strengthColumns(Fields f) {
+        return new OffsetTables.StrengthColumns(
+                TableColumn.text(f.needText("well_column")),
+                depth(f.needNested("depth")),
+                pressure(f.needNested("pressure")),
+                words(
+                        f,
+                        "standing",
+                        Optional.empty(),
+                        r -> r.needChoice("means", Standing.class),
+                        k -> f.choice(k, Standing.class)),
+                quality(f),
+                labels(f));
+    }
+
+    private OffsetTables.PointColumns pointColumns(Fields f) {
+        return new OffsetTables.PointColumns(
+                TableColumn.text(f.needText("well_column")),
+                depth(f.needNested("depth")),
+                pressure(f.needNested("pressure")),
+                quality(f),
+                labels(f));
+    }
+
+    private WordColumn<Quality> quality(Fields f) {
+        return words(
+                f,
+                "quality",
+                Optional.of(Quality.GOOD),
+                r -> r.needChoice("means", Quality.class),
+                k -> f.choice(k, Quality.class));
+    }
+
+    /** A choice for all rows, or a column with its words. */
+    private <T> WordColumn<T> words(
+            Fields f,
+            String key,
+            Optional<T> otherwise,
+            Function<Fields, T> meaning,
+            Function<String, Optional<T>> always) {
+        Optional<String> column = f.text(key + "_column");
+        Optional<T> fixed = always.apply(key);
+        if (column.isPresent() == fixed.isPresent() && (column.isPresent() || otherwise.isEmpty())) {
+            log.add(
+                    f.place(key),
+                    "",
+                    column.isPresent() ? "stands beside " + key + "_column" : "is missing",
+                    "give either " + key + " or " + key + "_column with " + key + "_words");
+            throw new FaultLog.Incomplete();
+        }
+        if (column.isEmpty()) {
+            return WordColumn.always(fixed.or(() -> otherwise).orElseThrow());
+        }
+        Map<String, T> meanings = new HashMap<>();
+        for (Fields r : f.rows(key + "_words")) {
+            meanings.put(r.needText("word"), meaning.apply(r));
+        }
+        if (meanings.isEmpty()) {
+            log.add(f.place(key + "_words"), "", "is missing", "say what the words of " + column.get() + " stand for");
+            throw new FaultLog.Incomplete();
+        }
+        return WordColumn.of(column.get(), meanings);
+    }
+
+    private DepthColumns depth(Fields f) {
+        return new DepthColumns(
+                new TableColumn(f.needText("column"), f.needText("unit")),
+                DepthColumns.Kind.valueOf(f.needText("kind").toUpperCase(Locale.ROOT)),
+                words(
+                        f,
+                        "below",
+                        Optional.of(DepthColumns.Level.DATUM),
+                        r -> level(r.needText("means")),
+                        k -> f.text(k).map(EvidenceBuilder::level)));
+    }
+
+    private static DepthColumns.Level level(String word) {
+        return DepthColumns.Level.valueOf(word.toUpperCase(Locale.ROOT));
+    }
+
+    private PressureColumns pressure(Fields f) {
+        TableColumn column = new TableColumn(f.needText("column"), f.needText("unit"));
+        switch (f.needText("kind")) {
+            case "equivalent":
+                return new PressureColumns.Equivalent(
+                        column, f.text("below").map(EvidenceBuilder::level).orElse(DepthColumns.Level.DATUM));
+            case "downhole":
+                return new PressureColumns.Downhole(column);
+            default:
+                for (String key : List.of("mud_column", "mud_unit")) {
+                    if (!f.has(key)) {
+                        log.add(f.place(key), "", "is missing", "a surface pressure needs the mud in the hole");
+                    }
+                }
+                return new PressureColumns.Surface(
+                        column, new TableColumn(f.needText("mud_column"), f.needText("mud_unit")));
+        }
+    }
+
+    private static OffsetTables.Labels labels(Fields f) {
+        return new OffsetTables.Labels(
+                f.text("name_column").map(TableColumn::text),
+                f.text("source_column").map(TableColumn::text),
+                f.text("place_column").map(TableColumn::text));
+    }
+}
