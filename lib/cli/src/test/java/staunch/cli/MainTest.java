@@ -21,7 +21,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class MainTest {
-    private static final List<String> FILES = List.of("survey.csv", "pore-pressure.csv", "strength.csv", "tops.csv", "quillmarsh-south-3-pore-pressure.csv", "quillmarsh-south-3-tops.csv");
+    private static final List<String> FILES = List.of(
+            "survey.csv",
+            "pore-pressure.csv",
+            "strength.csv",
+            "tops.csv",
+            "quillmarsh-south-3-pore-pressure.csv",
+            "quillmarsh-south-3-tops.csv");
     private static final Path SOURCE = Path.of(System.getProperty("staunch.root"), "data", "quillmarsh-1");
 
     @TempDir
@@ -101,7 +107,9 @@ class MainTest {
         String drop = SOURCE.resolve("offset-drop").toString();
         assertEquals(ExitCode.OK, run("review", demo, "--with", drop, "--out", folder.toString()));
         assertFalse(out().contains("fails"), out());
-        assertEquals(ExitCode.CASE_FAULTS, run("review", demo, "--with", folder.resolve("none").toString()));
+        assertEquals(
+                ExitCode.CASE_FAULTS,
+                run("review", demo, "--with", folder.resolve("none").toString()));
         assertTrue(err().contains("none: is not a folder"), err());
     }
 
