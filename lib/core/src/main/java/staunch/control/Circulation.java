@@ -3,6 +3,7 @@ package staunch.control;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
@@ -31,7 +32,9 @@ import staunch.units.Physics;
  * Wait-and-weight: kill mud from the start. The kill mud of either just balances the formation on bottom.
  */
 public final class Circulation {
-    private static final int STEPS = 160;
+    /** Share of the annulus over which the rate of leaving gas is taken. */
+    private static final double RATE_SPAN = 1e-4;
+
     private static final double STANDARD_TEMPERATURE = 288.15;
     private static final double VOLUME_TOLERANCE = 1e-9;
 
@@ -43,6 +46,7 @@ public final class Circulation {
     private final double annulusVolume;
     private final double killDensity;
     private final double bottomVertical;
+    private final LimitScan limits;
 
     private Circulation(CirculationPlan plan) {
         this.plan = plan;
@@ -61,6 +65,7 @@ public final class Circulation {
         column.start(bottomVertical, plan.pressures().formation());
         double top = grid.topOfVolume(grid.bottom(), plan.influxVolume());
         this.mass = grid.mass(column, top, grid.bottom());
+        this.limits = new LimitScan(grid, plan.limits());
     }
 
     /**
@@ -75,36 +80,73 @@ public final class Circulation {
 
     private CirculationSchedule run() {
         List<State> gas = new ArrayList<>();
-        for (double volume : volumes()) {
-            gas.add(state(volume));
-        }
         List<CirculationPoint> points = new ArrayList<>();
-        for (int i = 0; i < gas.size(); i++) {
-            State here = gas.get(i);
-            State next = gas.get(Math.min(i + 1, gas.size() - 1));
-            double elapsed = (next.pumped - here.pumped) / plan.pump().rate();
-            double massRate = elapsed > 0 ? (here.mass - next.mass) / elapsed : 0;
-            points.add(here.point(massRate / standardDensity()));
+        double leaving = volumeWithTopAt(grid.top()).orElse(0);
+        for (double volume : volumes()) {
+            State here = state(volume);
+            here.closest();
+            gas.add(here);
+            points.add(here.point(gasRate(here, leaving)));
         }
-        points.addAll(afterGas());
-        State choke = peak(gas, s -> s.choke);
+        List<CirculationPoint> after = afterGas();
+        points.addAll(after);
+        CirculationPoint choke = greatest(peak(gas, s -> s.choke).point(0), after, CirculationPoint::chokePressure);
         State gain = peak(gas, s -> s.volume);
         List<CirculationPoint> watched = new ArrayList<>();
         for (int i = 0; i < plan.watched().length; i++) {
             int k = i;
-            watched.add(peak(gas, s -> s.watched[k]).point(0));
+            watched.add(greatest(peak(gas, s -> s.watched[k]).point(0), after, p -> p.watched()[k]));
         }
         CirculationPoint rate = points.stream()
                 .max(Comparator.comparingDouble(CirculationPoint::gasRate))
                 .orElseThrow();
-        return new CirculationSchedule(points, choke.point(0), gain.point(0), rate, watched, mass);
+        return new CirculationSchedule(points, choke, gain.point(0), rate, watched, leastMargin(gas, after), mass);
+    }
+
+    private Optional<CirculationPoint> leastMargin(List<State> gas, List<CirculationPoint> after) {
+        if (limits.isEmpty()) {
+            return Optional.empty();
+        }
+        State closest = peak(gas, s -> -s.closest().margin());
+        closest.closest();
+        return Optional.of(greatest(
+                closest.point(0), after, p -> -p.closest().orElseThrow().margin()));
+    }
+
+    private static CirculationPoint greatest(
+            CirculationPoint first, List<CirculationPoint> others, ToDoubleFunction<CirculationPoint> value) {
+        CirculationPoint greatest = first;
+        for (CirculationPoint other : others) {
+            greatest = value.applyAsDouble(other) > value.applyAsDouble(greatest) ? other : greatest;
+        }
+        return greatest;
+    }
+
+    /** Gas at the choke: the fall of the mass that fits into the well, per volume pumped, times the pump rate. */
+    private double gasRate(State here, double leaving) {
+        if (here.phase != Phase.INFLUX_LEAVING) {
+            return 0;
+        }
+        double span = RATE_SPAN * annulusVolume;
+        double from = Math.max(leaving, here.pumped - span);
+        double to = Math.min(annulusVolume, here.pumped + span);
+        double perVolume = (fits(from) - fits(to)) / (to - from);
+        return perVolume * plan.pump().rate() / standardDensity();
+    }
+
+    /** Mass of gas that the annulus holds above a lower end. */
+    private double fits(double pumped) {
+        double lower = lowerEnd(pumped);
+        double z = grid.verticalAt(lower);
+        column.start(z, below.pressure(lower, z));
+        return grid.mass(column, grid.top(), lower);
     }
 
     /** Even steps, every break of the annulus at either end of the gas, and the top of the gas at each watched depth. */
     private TreeSet<Double> volumes() {
         TreeSet<Double> volumes = new TreeSet<>();
-        for (int i = 0; i <= STEPS; i++) {
-            volumes.add(annulusVolume * i / STEPS);
+        for (int i = 0; i <= plan.steps(); i++) {
+            volumes.add(annulusVolume * i / plan.steps());
         }
         for (int i = 1; i < grid.pieces(); i++) {
             if (grid.isBreak(i)) {
@@ -158,6 +200,7 @@ public final class Circulation {
                         new SearchInterval(from, to, states.get(best).pumped))
                 .getPoint();
         State refined = state(at);
+        refined.closest();
         return value.applyAsDouble(refined) > value.applyAsDouble(states.get(best)) ? refined : states.get(best);
     }
 
@@ -181,16 +224,19 @@ public final class Circulation {
         double excess = excess(surface);
         s.choke = surface + excess - plan.pressures().chokeLineFriction();
         s.bottomHole = plan.pressures().bottomHole() + excess;
-        double[] depths = plan.watched();
-        s.watched = new double[depths.length];
-        for (int i = 0; i < depths.length; i++) {
-            double zw = grid.verticalAt(depths[i]);
-            double p = depths[i] < s.top
-                    ? plan.mud().pressure(zTop, atTop, zw)
-                    : depths[i] <= lower ? column.pressure(zw) : below.pressure(depths[i], zw);
-            s.watched[i] = p + excess;
-        }
+        s.zTop = zTop;
+        s.atTop = atTop;
+        s.excess = excess;
+        s.watched = watchedBy(s::pressureAt);
         return s;
+    }
+
+    private double[] watchedBy(DoubleUnaryOperator pressureAt) {
+        double[] watched = plan.watched();
+        for (int i = 0; i < watched.length; i++) {
+            watched[i] = pressureAt.applyAsDouble(watched[i]);
+        }
+        return watched;
     }
 
     /** What even a fully open choke adds to the whole well. */
@@ -210,8 +256,8 @@ public final class Circulation {
             points.add(withoutGas(Phase.KILL_MUD_DOWN, 0, 0));
             points.add(withoutGas(Phase.KILL_MUD_DOWN, plan.stringVolume(), 0));
         }
-        for (int i = 1; i <= STEPS; i++) {
-            double kill = before + (annulusVolume - before) * i / STEPS;
+        for (int i = 1; i <= plan.steps(); i++) {
+            double kill = before + (annulusVolume - before) * i / plan.steps();
             points.add(withoutGas(Phase.KILL_MUD_UP, plan.stringVolume() + kill, kill));
         }
         return points;
@@ -223,15 +269,13 @@ public final class Circulation {
         double atFront = plan.pressures().bottomHole() - killDensity * Physics.GRAVITY * (bottomVertical - zFront);
         double surface = plan.mud().pressure(zFront, atFront, grid.verticalDepth(0)) - Physics.ATMOSPHERE;
         double excess = excess(surface);
-        double[] depths = plan.watched();
-        double[] watched = new double[depths.length];
-        for (int i = 0; i < depths.length; i++) {
-            double zw = grid.verticalAt(depths[i]);
-            watched[i] = excess
-                    + (depths[i] < front
-                            ? plan.mud().pressure(zFront, atFront, zw)
-                            : atFront + killDensity * Physics.GRAVITY * (zw - zFront));
-        }
+        DoubleUnaryOperator pressureAt = depth -> {
+            double z = grid.verticalAt(depth);
+            return excess
+                    + (depth < front
+                            ? plan.mud().pressure(zFront, atFront, z)
+                            : atFront + killDensity * Physics.GRAVITY * (z - zFront));
+        };
         return new CirculationPoint(
                 phase,
                 pumped,
@@ -241,10 +285,11 @@ public final class Circulation {
                 OptionalDouble.empty(),
                 surface + excess - plan.pressures().chokeLineFriction(),
                 plan.pressures().bottomHole() + excess,
-                watched,
+                watchedBy(pressureAt),
                 0,
                 0,
-                0);
+                0,
+                limits.isEmpty() ? Optional.empty() : Optional.of(limits.closest(pressureAt, front)));
     }
 
     private OptionalDouble strokes(double pumped) {
@@ -262,6 +307,27 @@ public final class Circulation {
         private double choke;
         private double bottomHole;
         private double[] watched;
+        private double zTop;
+        private double atTop;
+        private double excess;
+        private ClosestLimit closest;
+
+        /** Pressure at a depth; within the gas only as long as the column is that of this state. */
+        double pressureAt(double depth) {
+            double z = grid.verticalAt(depth);
+            double p = depth < top
+                    ? plan.mud().pressure(zTop, atTop, z)
+                    : depth <= bottom ? column.pressure(z) : below.pressure(depth, z);
+            return p + excess;
+        }
+
+        /** Closest limit; worked out at the first call, which must follow the making of this state. */
+        ClosestLimit closest() {
+            if (closest == null && !limits.isEmpty()) {
+                closest = limits.closest(this::pressureAt, top, bottom);
+            }
+            return closest;
+        }
 
         CirculationPoint point(double gasRate) {
             return new CirculationPoint(
@@ -276,7 +342,8 @@ public final class Circulation {
                     watched,
                     volume,
                     mass,
-                    gasRate);
+                    gasRate,
+                    Optional.ofNullable(closest));
         }
     }
 }

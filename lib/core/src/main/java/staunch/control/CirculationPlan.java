@@ -1,5 +1,6 @@
 package staunch.control;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import staunch.influx.AnnulusGrid;
@@ -22,6 +23,8 @@ import staunch.units.Si;
  * @param stringVolume inside volume of the string down to the bit, m³
  * @param pump how fast; empty where only volumes are asked for
  * @param watched measured depths whose pressure is asked for, such as shoe, weak point and stack, m
+ * @param limits whose margin is asked for at every moment
+ * @param steps even steps of each circulation, 10 to 5000; breaks of the annulus and watched depths are added
  */
 public record CirculationPlan(
         AnnulusGrid grid,
@@ -32,7 +35,12 @@ public record CirculationPlan(
         @Si("m3") double influxVolume,
         @Si("m3") double stringVolume,
         Pump pump,
-        @Si(value = "m", kind = Kind.DEPTH) double[] watched) {
+        @Si(value = "m", kind = Kind.DEPTH) double[] watched,
+        List<LimitLine> limits,
+        int steps) {
+    /** Steps that a schedule takes unless told otherwise. */
+    public static final int USUAL_STEPS = 160;
+
     public CirculationPlan {
         Objects.requireNonNull(grid, "grid");
         Objects.requireNonNull(column, "column");
@@ -42,6 +50,8 @@ public record CirculationPlan(
         Objects.requireNonNull(pump, "pump");
         Check.within("influx volume", influxVolume, 1e-6, 1000, Measure.VOLUME);
         Check.within("inside volume of the string", stringVolume, 0, 1000, Measure.VOLUME);
+        limits = List.copyOf(limits);
+        Check.within("steps of the schedule", steps, 10, 5000, Measure.NUMBER);
         watched = watched.clone();
         for (double depth : watched) {
             Check.within("watched depth", depth, grid.top(), grid.bottom(), Measure.DEPTH);

@@ -1,6 +1,7 @@
 package staunch.control;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.units.Kind;
 import staunch.units.Si;
@@ -20,6 +21,7 @@ import staunch.units.Si;
  * @param gasVolume in the well, m³: the pit gain, as mud is taken as incompressible
  * @param gasMass in the well, kg
  * @param gasRate leaving at the choke, m³/s at 15 °C and one atmosphere
+ * @param closest limit of all that are watched; empty where none are
  */
 public record CirculationPoint(
         Phase phase,
@@ -33,9 +35,11 @@ public record CirculationPoint(
         @Si(value = "Pa", kind = Kind.ABSOLUTE) double[] watched,
         @Si("m3") double gasVolume,
         @Si("kg") double gasMass,
-        @Si(value = "m3/s", kind = Kind.STANDARD) double gasRate) {
+        @Si(value = "m3/s", kind = Kind.STANDARD) double gasRate,
+        Optional<ClosestLimit> closest) {
     public CirculationPoint {
         Objects.requireNonNull(phase, "phase");
+        Objects.requireNonNull(closest, "closest");
         watched = watched.clone();
     }
 

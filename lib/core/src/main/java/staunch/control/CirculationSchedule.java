@@ -2,6 +2,7 @@ package staunch.control;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import staunch.units.Si;
 
 /**
@@ -12,6 +13,7 @@ import staunch.units.Si;
  * @param greatestGasVolume moment of the largest pit gain
  * @param greatestGasRate moment of the highest gas rate at the choke
  * @param greatestWatched for each watched depth the moment of its highest pressure
+ * @param leastMargin moment at which a limit is closest; empty where no limits are watched
  * @param influxMass of gas taken, kg
  */
 public record CirculationSchedule(
@@ -20,6 +22,7 @@ public record CirculationSchedule(
         CirculationPoint greatestGasVolume,
         CirculationPoint greatestGasRate,
         List<CirculationPoint> greatestWatched,
+        Optional<CirculationPoint> leastMargin,
         @Si("kg") double influxMass) {
     public CirculationSchedule {
         points = List.copyOf(points);
@@ -27,5 +30,6 @@ public record CirculationSchedule(
         Objects.requireNonNull(greatestGasVolume, "greatestGasVolume");
         Objects.requireNonNull(greatestGasRate, "greatestGasRate");
         greatestWatched = List.copyOf(greatestWatched);
+        Objects.requireNonNull(leastMargin, "leastMargin");
     }
 }

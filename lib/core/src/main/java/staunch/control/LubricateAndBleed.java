@@ -167,10 +167,10 @@ public final class LubricateAndBleed {
             }
             double most =
                     Math.min(plan.mud().largestStep(), room - 0.5 * plan.mud().left());
-            double volume = overWindow(most) <= 0
+            double volume = roomLeft(most) >= 0
                     ? most
-                    : new BrentSolver(1e-15, VOLUME_TOLERANCE, 0).findRoot(this::overWindow, 0, most);
-            double peak = held + plan.window() + overWindow(volume);
+                    : new BrentSolver(1e-15, VOLUME_TOLERANCE, 0).findRoot(this::roomLeft, 0, most);
+            double peak = pressureAfter(volume);
             double after = gauge();
             pumped += volume;
             mass = massAt(held, level(pumped));
@@ -205,19 +205,22 @@ public final class LubricateAndBleed {
         return column.pressure(topVertical) - topAtRest;
     }
 
-    /** Bottom-hole pressure over the window after a volume was pumped in on the gas; leaves the column of that state. */
-    private double overWindow(double volume) {
+    /** Gas that the room left by a volume pumped would hold at the top of the window, beyond what is there. */
+    private double roomLeft(double volume) {
+        return massAt(held + plan.window(), level(pumped + volume)) - mass;
+    }
+
+    /** Bottom-hole pressure after a volume within the window was pumped in on the gas; leaves the column of that state. */
+    private double pressureAfter(double volume) {
         double level = level(pumped + volume);
-        double low = held;
-        double high = held + plan.window();
-        while (massAt(high, level) < mass) {
-            low = high;
-            high += 4 * plan.window();
-        }
-        double found = massAt(low, level) >= mass
-                ? low
-                : new BrentSolver(1e-15, PRESSURE_TOLERANCE, 0).findRoot(p -> massAt(p, level) - mass, low, high);
+        double top = held + plan.window();
+        double found = massAt(top, level) <= mass
+                ? top
+                : massAt(held, level) >= mass
+                        ? held
+                        : new BrentSolver(1e-15, PRESSURE_TOLERANCE, 0)
+                                .findRoot(p -> massAt(p, level) - mass, held, top);
         massAt(found, level);
-        return found - held - plan.window();
+        return found;
     }
 }

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.OperationsEvaluator;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionEvaluator;
 import staunch.envelope.SectionInput;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
 import staunch.units.InputFault;
@@ -98,6 +100,28 @@ public final class Study {
         }
         progress.step(total, total, "done");
         return new WellEnvelope(design, options, sections, wellCase.warnings());
+    }
+
+    /**
+     * How it goes after an influx into each section: the time side of its envelope.
+     *
+     * @throws staunch.units.Fault where the case contradicts itself; what is merely missing is reported in the results
+     */
+    public List<SectionOperations> operations() {
+        return wellCase.design(design).sections().stream()
+                .map(this::input)
+                .map(OperationsEvaluator::evaluate)
+                .toList();
+    }
+
+    /**
+     * How it goes after an influx into one section.
+     *
+     * @param sectionName of the section
+     * @throws InputFault where the design has no section of that name
+     */
+    public SectionOperations operations(String sectionName) {
+        return OperationsEvaluator.evaluate(input(wellCase.design(design).section(sectionName)));
     }
 
     /**

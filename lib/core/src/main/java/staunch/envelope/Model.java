@@ -161,6 +161,10 @@ final class Model {
         return gas;
     }
 
+    Optional<TemperatureProfile> temperature() {
+        return temperature;
+    }
+
     Optional<PressureProfile> pore() {
         return pore;
     }

@@ -23,13 +23,13 @@ public record GasSeparator(
         @Si(value = "m", kind = Kind.LENGTH) OptionalDouble mudLegHeight,
         @Si(value = "m", kind = Kind.LENGTH) OptionalDouble ventLineLength,
         @Si(value = "m", kind = Kind.DIAMETER) OptionalDouble ventLineDiameter,
-        @Si("m3/s") OptionalDouble gasCapacity,
+        @Si(value = "m3/s", kind = Kind.STANDARD) OptionalDouble gasCapacity,
         Optional<Source> source) {
     public GasSeparator {
         Check.text("name of the separator", name);
         mudLegHeight.ifPresent(v -> Check.within("height of the mud leg", v, 0.1, 30, Measure.LENGTH));
         ventLineLength.ifPresent(v -> Check.within("length of the vent line", v, 1, 500, Measure.LENGTH));
         ventLineDiameter.ifPresent(v -> Check.within("inside diameter of the vent line", v, 0.05, 1, Measure.DIAMETER));
-        gasCapacity.ifPresent(v -> Check.within("gas capacity of the separator", v, 1e-3, 100, Measure.FLOW_RATE));
+        gasCapacity.ifPresent(v -> Check.within("gas capacity of the separator", v, 1e-3, 100, Measure.GAS_RATE));
     }
 }

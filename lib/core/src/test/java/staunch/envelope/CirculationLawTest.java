@@ -40,7 +40,9 @@ class CirculationLawTest {
                 volume,
                 hole.stringVolume(),
                 new CirculationPlan.Pump(0.01, OptionalDouble.of(0.012)),
-                new double[] {Wells.SHOE}));
+                new double[] {Wells.SHOE},
+                List.of(),
+                CirculationPlan.USUAL_STEPS));
     }
 
     private static Wells uniform() {

@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.SlowCirculation;
@@ -12,6 +13,8 @@ import staunch.earth.TemperatureProfile;
 import staunch.earth.WeakZone;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
+import staunch.fluid.MudBase;
+import staunch.fluid.RheometerReadings;
 import staunch.limit.FlowLine;
 import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
@@ -59,6 +62,9 @@ final class Wells {
     private boolean swabbedCriterion = true;
     private PressureEquipment equipment = PressureEquipment.NONE;
     private List<SlowCirculation> slow = List.of();
+    private OptionalDouble pumpOutput = OptionalDouble.empty();
+    private Optional<RheometerReadings> rheometer = Optional.empty();
+    private OperationsPlan operations = OperationsPlan.NONE;
     private Datum datum = new Datum("rotary table", 10, new Datum.OnLand(8));
 
     static Wells standard() {
@@ -192,6 +198,15 @@ final class Wells {
         return this;
     }
 
+    /** A pump of 12 l a stroke that was run slowly at 8 l/s against 4 MPa; a mud whose readings were taken. */
+    Wells ready(OperationsPlan plan) {
+        slow = List.of(new SlowCirculation(0.008, OptionalDouble.of(4e6), OptionalDouble.empty()));
+        pumpOutput = OptionalDouble.of(0.012);
+        rheometer = Optional.of(new RheometerReadings(Map.of(600, 68.0, 300, 42.0, 6, 8.0, 3, 7.0)));
+        operations = plan;
+        return this;
+    }
+
     /** A stack at surface, everything rated alike. */
     static PressureEquipment rated(double pressure) {
         return rated(pressure, pressure, 0, 0.0762);
@@ -274,17 +289,18 @@ final class Wells {
                 Drilling.SHUT_IN,
                 open,
                 HOLE,
-                Optional.of(Mud.waterBased("mud", mud)),
+                Optional.of(new Mud("mud", mud, MudBase.WATER, rheometer, Optional.empty())),
                 Optional.of(string),
                 bitOffBottom,
                 Optional.of(gas),
                 slow,
-                OptionalDouble.empty(),
+                pumpOutput,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.of(overbalance),
                 OptionalDouble.of(0),
-                Optional.of(criteria));
+                Optional.of(criteria),
+                operations);
         EarthModel earth = new EarthModel(
                 Optional.of(new Range(
                         pores == null ? ofDensity(porePressureDensity) : pores,

@@ -1,0 +1,94 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import staunch.influx.MigrationBracket;
+import staunch.influx.SlipLaw;
+
+/** Lists the choices and defaults that the operations of a section rest on. */
+final class OperationsAssumptions {
+    private static final String CASE = "case";
+    private static final String DEFAULT = "default";
+
+    private OperationsAssumptions() {}
+
+    static List<Assumption> of(SectionInput input) {
+        SectionPlan plan = input.plan();
+        OperationsPlan operations = plan.operations();
+        List<Assumption> list = new ArrayList<>();
+        list.add(new Assumption(
+                "influx",
+                "single continuous bubble at section TD, bit on bottom; gas in solution and spread of the gas are not counted",
+                DEFAULT));
+        list.add(new Assumption(
+                "circulation",
+                "bottom-hole pressure held at the greater of formation and string pressure, plus the case's overbalance and"
+                        + " choke-handling allowance; mud incompressible, no slip, no annular friction",
+                DEFAULT));
+        list.add(
+                operations.killRate().isPresent()
+                        ? new Assumption("kill rate", "as given", CASE)
+                        : new Assumption("kill rate", "the greatest of the section's slow circulating rates", DEFAULT));
+        if (!input.datum().stackAtSeabed()) {
+            list.add(new Assumption("choke-line friction", "not counted for a stack at surface", DEFAULT));
+        }
+        list.add(
+                operations.surfaceLineVolume().isPresent()
+                        ? new Assumption("surface lines", "counted in the strokes of the kill sheet", CASE)
+                        : new Assumption(
+                                "surface lines", "not known: strokes count from the top of the string", DEFAULT));
+        killMud(plan, list);
+        closedWell(plan, list);
+        return list;
+    }
+
+    private static void killMud(SectionPlan plan, List<Assumption> list) {
+        OperationsPlan.KillMud mud = plan.operations().killMud();
+        if (mud.step().isEmpty()) {
+            list.add(new Assumption("kill mud density", "rounded up to 0.1 ppg (11.98 kg/m³)", DEFAULT));
+        }
+        if (mud.overbalance().isEmpty()) {
+            list.add(new Assumption("kill mud overbalance", "none beyond rounding", DEFAULT));
+        }
+        if (mud.material().isEmpty()) {
+            list.add(new Assumption(
+                    "weighting material", "barite of 4200 kg/m³", "API Spec 13A asks for at least that; from memory"));
+        }
+        if (plan.activeVolume().isEmpty()) {
+            list.add(new Assumption(
+                    "volume to weight up",
+                    "string and annulus alone: the volume of the pits is not known (missing: section: active volume)",
+                    DEFAULT));
+        }
+    }
+
+    private static void closedWell(SectionPlan plan, List<Assumption> list) {
+        OperationsPlan operations = plan.operations();
+        MigrationBracket bracket = operations.migration().orElse(MigrationBracket.PUBLISHED);
+        for (SlipLaw law : bracket.laws()) {
+            list.add(new Assumption("migration", law.description(), law.source().text()));
+        }
+        OperationsPlan.Yielding yielding = operations.yielding();
+        boolean mudGives = yielding.mudCompressibility().isPresent()
+                || plan.mud().flatMap(m -> m.expansion()).isPresent();
+        if (!mudGives) {
+            list.add(new Assumption(
+                    "mud compressibility", "none: pressures in the closed well are upper bounds", DEFAULT));
+        }
+        if (yielding.holeCompliance().isEmpty()) {
+            list.add(new Assumption(
+                    "elasticity of hole and casing", "none: pressures in the closed well are upper bounds", DEFAULT));
+        }
+        if (yielding.filtrateLoss().isEmpty()) {
+            list.add(new Assumption("filtrate loss", "none", DEFAULT));
+        } else {
+            list.add(new Assumption("filtrate loss", "counted in the migration, not in the volumetric method", CASE));
+        }
+        if (yielding.floatInString().isEmpty()) {
+            list.add(new Assumption("string", "closed off by a float, which makes the well stiffer", DEFAULT));
+        }
+        if (operations.lubrication().left().isEmpty()) {
+            list.add(new Assumption("lubricate and bleed", "ends when 0.1 m³ of gas is left", DEFAULT));
+        }
+    }
+}

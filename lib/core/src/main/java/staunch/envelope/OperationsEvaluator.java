@@ -1,0 +1,119 @@
+package staunch.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import staunch.control.CirculationMethod;
+import staunch.envelope.Kick.Scenario;
+import staunch.envelope.OperationsPlan.InfluxChoice;
+import staunch.units.Fault;
+import staunch.units.Warning;
+
+/**
+ * Evaluates the time side of one hole section: what happens to an influx at section TD, bit on bottom, when it is circulated
+ * out, left to rise, bled, lubricated, pumped back or killed. Methods and estimates are those of {@link SectionEvaluator};
+ * what the case lacks makes the result that needs it {@link NotAssessed}, with the field named.
+ */
+public final class OperationsEvaluator {
+    private final SectionInput input;
+    private final SectionPlan plan;
+    private final List<Warning> warnings = new ArrayList<>();
+
+    private OperationsEvaluator(SectionInput input) {
+        this.input = input;
+        this.plan = input.plan();
+    }
+
+    /**
+     * Evaluates a section.
+     *
+     * @throws Fault where the input contradicts itself; what is merely missing is reported in the result
+     */
+    public static SectionOperations evaluate(SectionInput input) {
+        return new OperationsEvaluator(input).evaluate();
+    }
+
+    private SectionOperations evaluate() {
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            NotAssessed not = new NotAssessed("not shut in: " + plan.drilling().title(), "");
+            return new SectionOperations(plan.name(), not, not, List.of(), List.of());
+        }
+        Model model = Model.of(input, input.options().estimates());
+        KickOperations drilled = follow(Scenario.DRILLED, model);
+        KickOperations swabbed = follow(Scenario.SWABBED, model);
+        return new SectionOperations(
+                plan.name(), drilled, swabbed, OperationsAssumptions.of(input), List.copyOf(warnings));
+    }
+
+    private KickOperations follow(Scenario scenario, Model model) {
+        try {
+            model.needs(scenario);
+            Kick kick = model.kick(scenario, plan.bottomDepth());
+            Influx influx = influx(scenario, kick, model);
+            InfluxCourse course = new InfluxCourse(input, model, kick, influx.volume());
+            VolumetricOutcome volumetric = course.volumetric();
+            return new KickOperations.Followed(
+                    kick,
+                    influx.volume(),
+                    influx.basis(),
+                    course.shutIn(),
+                    course.watched(),
+                    course.circulation(CirculationMethod.DRILLERS),
+                    course.circulation(CirculationMethod.WAIT_AND_WEIGHT),
+                    course.migration(),
+                    volumetric,
+                    course.lubrication(volumetric),
+                    course.bullheading(),
+                    course.killSheet());
+        } catch (Missing missing) {
+            return NotAssessed.of(missing);
+        } catch (Fault fault) {
+            return new NotAssessed(fault.getMessage(), "");
+        }
+    }
+
+    private record Influx(double volume, String basis) {}
+
+    private Influx influx(Scenario scenario, Kick kick, Model model) {
+        InfluxChoice choice = plan.operations().influx();
+        if (choice instanceof InfluxChoice.Given given) {
+            return new Influx(given.volume(), "as given");
+        }
+        if (choice instanceof InfluxChoice.AtTolerance) {
+            return new Influx(tolerance(kick, model), "kick tolerance");
+        }
+        double required = plan.criteria()
+                .map(c -> scenario == Scenario.DRILLED ? c.drilledTolerance() : c.swabbedTolerance())
+                .map(v -> v.orElse(0))
+                .orElse(0.0);
+        if (required > 0) {
+            return new Influx(required, "required tolerance");
+        }
+        double detectable = plan.detectableGain().orElse(0);
+        if (detectable > 0) {
+            return new Influx(detectable, "detectable gain");
+        }
+        throw new Missing(
+                "no influx volume to follow: the criteria set none and the detectable gain is not known",
+                "criteria: required tolerance, or section: detectable gain, or operations: influx");
+    }
+
+    /** The lesser of what the formation holds and what can be circulated to surface. */
+    private double tolerance(Kick kick, Model model) {
+        double volume = Double.POSITIVE_INFINITY;
+        for (Tolerance tolerance : List.of(
+                model.tolerance(kick, model.hole(plan.bottomDepth())),
+                model.circulatedToSurface(kick, plan.bottomDepth()).tolerance())) {
+            if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
+                throw new Missing("no influx to follow: " + fails.summary(), "");
+            }
+            if (tolerance instanceof Tolerance.Finite finite) {
+                volume = Math.min(volume, finite.volume());
+            }
+        }
+        if (Double.isInfinite(volume)) {
+            throw new Missing(
+                    "no influx to follow: the kick tolerance has no finite value", "operations: influx as a volume");
+        }
+        return volume;
+    }
+}

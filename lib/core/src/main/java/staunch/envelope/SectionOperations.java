@@ -1,0 +1,30 @@
+package staunch.envelope;
+
+import java.util.List;
+import java.util.Objects;
+import staunch.units.Warning;
+
+/**
+ * How it goes after an influx into a section at its TD: circulated out, left to migrate, killed. The time side of its
+ * envelope.
+ *
+ * @param section name of the hole section
+ * @param drilled course of the drilled kick
+ * @param swabbed course of the swabbed kick
+ * @param assumptions choices and defaults behind the results
+ * @param warnings what is suspicious
+ */
+public record SectionOperations(
+        String section,
+        KickOperations drilled,
+        KickOperations swabbed,
+        List<Assumption> assumptions,
+        List<Warning> warnings) {
+    public SectionOperations {
+        Objects.requireNonNull(section, "section");
+        Objects.requireNonNull(drilled, "drilled");
+        Objects.requireNonNull(swabbed, "swabbed");
+        assumptions = List.copyOf(assumptions);
+        warnings = List.copyOf(warnings);
+    }
+}

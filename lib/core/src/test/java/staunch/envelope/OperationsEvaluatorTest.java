@@ -1,0 +1,162 @@
+package staunch.envelope;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import staunch.control.CirculationPoint;
+import staunch.envelope.KickOperations.WatchedDepth;
+import staunch.envelope.OperationsPlan.InfluxChoice;
+import staunch.limit.PressureRating;
+import staunch.units.Physics;
+import staunch.well.Datum;
+
+class OperationsEvaluatorTest {
+    private static final OperationsPlan FULL = new OperationsPlan(
+            new InfluxChoice.RequiredOrDetectable(),
+            OptionalDouble.empty(),
+            OptionalDouble.of(1.5),
+            new OperationsPlan.KillMud(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+            Optional.empty(),
+            Optional.empty(),
+            new OperationsPlan.Yielding(
+                    OptionalDouble.of(4.5e-10), OptionalDouble.of(1.5e-10), OptionalDouble.empty(), Optional.of(true)),
+            Optional.empty(),
+            new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)),
+            new OperationsPlan.Lubrication(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
+            new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
+
+    private static SectionOperations evaluate(Wells wells) {
+        return OperationsEvaluator.evaluate(wells.input());
+    }
+
+    private static KickOperations.Followed drilled(Wells wells) {
+        return assertInstanceOf(KickOperations.Followed.class, evaluate(wells).drilled());
+    }
+
+    private static Wells full() {
+        return Wells.standard()
+                .required(3)
+                .ready(FULL)
+                .equipment(Wells.rated(69e6)
+                        .with(Optional.of(new PressureRating("pump", 34e6, Optional.empty())), Optional.empty()));
+    }
+
+    @Test
+    void followsTheRequiredVolumeThroughEveryOperation() {
+        KickOperations.Followed course = drilled(full());
+        assertEquals(3, course.volume());
+        assertEquals("required tolerance", course.volumeBasis());
+        assertEquals(60 * Physics.GRAVITY * Wells.BOTTOM, course.shutIn().drillPipePressure(), 1e-6);
+        assertTrue(course.shutIn().casingPressure() > course.shutIn().drillPipePressure());
+        assertEquals(
+                List.of("BOP stack", "shoe"),
+                course.watched().stream().map(WatchedDepth::name).toList());
+        CirculationOutcome.Computed drillers = assertInstanceOf(CirculationOutcome.Computed.class, course.drillers());
+        CirculationOutcome.Computed weighted =
+                assertInstanceOf(CirculationOutcome.Computed.class, course.waitAndWeight());
+        assertEquals(0.008, drillers.pumpRate());
+        double choke = drillers.schedule().greatestChokePressure().chokePressure();
+        assertTrue(choke >= weighted.schedule().greatestChokePressure().chokePressure());
+        MigrationOutcome.Computed migration = assertInstanceOf(MigrationOutcome.Computed.class, course.migration());
+        assertEquals(3, migration.courses().size());
+        assertTrue(migration.shareOfRigidRise() < 1);
+        assertTrue(migration
+                        .earliestRigid()
+                        .orElseThrow()
+                        .moment()
+                        .orElseThrow()
+                        .time()
+                <= migration.earliest().orElseThrow().moment().orElseThrow().time());
+        assertInstanceOf(VolumetricOutcome.Computed.class, course.volumetric());
+        assertInstanceOf(
+                LubricationOutcome.Computed.class,
+                course.lubrication(),
+                () -> course.lubrication().toString());
+        assertInstanceOf(BullheadingOutcome.Computed.class, course.bullheading());
+        KillSheetOutcome.Computed sheet = assertInstanceOf(KillSheetOutcome.Computed.class, course.killSheet());
+        assertEquals(
+                course.shutIn().drillPipePressure(),
+                sheet.sheet().input().shutIn().drillPipePressure());
+    }
+
+    /** The first moment of the circulation and of the migration is the closed well, less what is held above it. */
+    @Test
+    void everyCourseBeginsAtShutIn() {
+        KickOperations.Followed course = drilled(full());
+        double casing = course.shutIn().casingPressure();
+        MigrationOutcome.Computed migration = (MigrationOutcome.Computed) course.migration();
+        assertEquals(casing, migration.courses().get(0).points().get(0).surfacePressure(), 1);
+        CirculationPoint start = ((CirculationOutcome.Computed) course.drillers())
+                .schedule()
+                .points()
+                .get(0);
+        assertEquals(casing, start.chokePressure(), 1);
+        assertEquals(course.shutIn().gasTop(), start.gasTop().getAsDouble(), 1e-6);
+    }
+
+    @Test
+    void namesWhatIsMissing() {
+        KickOperations.Followed course = drilled(Wells.standard().required(3).equipment(Wells.rated(69e6)));
+        assertEquals(
+                "section: slow circulation rate, or operations: kill rate",
+                assertInstanceOf(NotAssessed.class, course.drillers()).missing());
+        assertEquals(
+                "operations: volumetric: safety margin",
+                assertInstanceOf(NotAssessed.class, course.volumetric()).missing());
+        assertInstanceOf(NotAssessed.class, course.lubrication());
+        assertInstanceOf(NotAssessed.class, course.bullheading());
+        assertEquals(
+                "section: pump output",
+                assertInstanceOf(NotAssessed.class, course.killSheet()).missing());
+        MigrationOutcome.Computed migration = assertInstanceOf(MigrationOutcome.Computed.class, course.migration());
+        assertEquals(1, migration.shareOfRigidRise(), 1e-9, "nothing is known to give way");
+    }
+
+    @Test
+    void anInfluxLargerThanTheAnnulusIsNotAssessed() {
+        OperationsPlan large = withInflux(new InfluxChoice.Given(150));
+        NotAssessed not = assertInstanceOf(
+                NotAssessed.class, evaluate(full().ready(large)).drilled());
+        assertTrue(not.reason().contains("volume"), not.reason());
+    }
+
+    private static OperationsPlan withInflux(InfluxChoice choice) {
+        return new OperationsPlan(
+                choice,
+                FULL.killRate(),
+                FULL.surfaceLineVolume(),
+                FULL.killMud(),
+                FULL.killSheet(),
+                FULL.startUpSteps(),
+                FULL.yielding(),
+                FULL.migration(),
+                FULL.volumetric(),
+                FULL.lubrication(),
+                FULL.bullheading());
+    }
+
+    @Test
+    void theToleranceItselfLeavesNoMargin() {
+        KickOperations.Followed course = drilled(full().ready(withInflux(new InfluxChoice.AtTolerance())));
+        CirculationOutcome.Computed drillers = (CirculationOutcome.Computed) course.drillers();
+        CirculationPoint closest = drillers.schedule().leastMargin().orElseThrow();
+        assertEquals(0, closest.closest().orElseThrow().margin(), 30);
+    }
+
+    @Test
+    void aSubseaStackAsksForChokeLineAndFriction() {
+        Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
+        Wells subsea = full().datum(floater).equipment(Wells.rated(103e6, 103e6, 1025, 0.0762));
+        CirculationOutcome.Computed drillers = assertInstanceOf(
+                CirculationOutcome.Computed.class, drilled(subsea).drillers());
+        assertTrue(drillers.chokeLineFriction() > 0, "computed from the readings of the mud");
+        assertEquals(
+                "equipment: riser",
+                assertInstanceOf(NotAssessed.class, drilled(subsea).killSheet()).missing());
+    }
+}
