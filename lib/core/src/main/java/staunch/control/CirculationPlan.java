@@ -58,6 +58,20 @@ public record CirculationPlan(
         }
     }
 
+    /** A plan without limits, in the usual number of steps. */
+    public CirculationPlan(
+            AnnulusGrid grid,
+            GasColumn column,
+            MudColumn mud,
+            CirculationMethod method,
+            Pressures pressures,
+            @Si("m3") double influxVolume,
+            @Si("m3") double stringVolume,
+            Pump pump,
+            @Si(value = "m", kind = Kind.DEPTH) double[] watched) {
+        this(grid, column, mud, method, pressures, influxVolume, stringVolume, pump, watched, List.of(), USUAL_STEPS);
+    }
+
     @Override
     @Si(value = "m", kind = Kind.DEPTH)
     public double[] watched() {

@@ -40,9 +40,7 @@ class CirculationLawTest {
                 volume,
                 hole.stringVolume(),
                 new CirculationPlan.Pump(0.01, OptionalDouble.of(0.012)),
-                new double[] {Wells.SHOE},
-                List.of(),
-                CirculationPlan.USUAL_STEPS));
+                new double[] {Wells.SHOE}));
     }
 
     private static Wells uniform() {
