@@ -5,6 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import staunch.control.CirculationMethod;
+import staunch.control.HydrostaticConstant;
+import staunch.control.KillSheetInput;
+import staunch.control.StringFriction;
 import staunch.earth.EvidenceUse;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
@@ -32,6 +35,8 @@ import staunch.units.UnitSystem;
 final class CaseKeys {
     static final String FILE = "file";
     static final String NO_STRING = "none";
+    static final String REQUIRED = "required";
+    static final String TOLERANCE = "tolerance";
 
     private static final double DEEPEST = 20_000;
 
@@ -58,6 +63,7 @@ final class CaseKeys {
             unit("volume", Measure.VOLUME),
             unit("capacity", Measure.CAPACITY),
             unit("flow_rate", Measure.FLOW_RATE),
+            unit("gas_rate", Measure.GAS_RATE),
             unit("temperature", Measure.TEMPERATURE),
             unit("pressure_gradient", Measure.PRESSURE_GRADIENT),
             unit("mass", Measure.MASS),
@@ -377,6 +383,98 @@ final class CaseKeys {
                             "Loss in the choke line at that rate, as measured.")
                     .without("Subsea: tolerance while circulating."));
 
+    static final Block KILL_MUD = Block.of(
+            "kill_mud",
+            amount("step", Measure.DENSITY_DIFFERENCE, 0.1, 100, "Step to which its density is rounded up.")
+                    .without("0.1 ppg (12 kg/m3)"),
+            amount("overbalance", Measure.DENSITY_DIFFERENCE, 0, 300, "Density beyond balance.")
+                    .without("None."),
+            amount("material", Measure.DENSITY, 2600, 7000, "Density of the weighting material.")
+                    .without("4200 kg/m3 (barite)"));
+
+    static final Block KILL_SHEET = Block.of(
+            "kill_sheet",
+            option("constant", HydrostaticConstant.class, "Gravity, or the rounding of the trade."),
+            option("friction", StringFriction.class, "How the slow circulating pressure is shared along the string."),
+            Key.of("lines", new Count(1, 500), "Lines of the pressure schedule.")
+                    .without(String.valueOf(KillSheetInput.Options.DEFAULT.lines())));
+
+    static final Block CLOSED_WELL = Block.of(
+            "closed_well",
+            amount("mud_compressibility", Measure.COMPRESSIBILITY, 0, 2e-9, "How the mud gives way to pressure.")
+                    .without("That of the mud's expansion, else none."),
+            amount(
+                            "hole_compliance",
+                            Measure.COMPRESSIBILITY,
+                            0,
+                            1e-8,
+                            "Growth of the annulus, open hole and casing, per volume and pressure.")
+                    .without("None: the hole is rigid."),
+            amount("filtrate_loss", Measure.FLOW_RATE, 0, 0.01, "Lost into the formation while the well is closed.")
+                    .without("None."),
+            Key.of("float_in_string", new Flag(), "Whether a float closes off the mud in the string.")
+                    .without("true"));
+
+    static final Block MIGRATION = Block.of(
+            "migration",
+            amount("slow", Measure.SPEED, 0, 3, "Slow end of the rise of gas, along hole.")
+                    .must(),
+            amount("medium", Measure.SPEED, 0, 3, "In between.").must(),
+            amount("fast", Measure.SPEED, 0, 3, "Fast end.").must(),
+            text("source", "Where the rates come from.").must());
+
+    static final Block VOLUMETRIC = Block.of(
+            "volumetric",
+            amount("safety", Measure.PRESSURE_DIFFERENCE, 0, 2e7, "Held above the formation pressure.")
+                    .must(),
+            amount("working", Measure.PRESSURE_DIFFERENCE, 1e4, 2e7, "Height of the window above that.")
+                    .must());
+
+    static final Block LUBRICATION = Block.of(
+            "lubrication",
+            amount("density", Measure.DENSITY, 500, 3000, "Mud that is pumped in on the gas.")
+                    .without("The section's mud."),
+            amount("largest_step", Measure.VOLUME, 1e-3, 50, "Most that is pumped before bleeding.")
+                    .without("What the working pressure allows."),
+            amount("left", Measure.VOLUME, 1e-3, 50, "Gas that may be left.").without("0.1 m3"));
+
+    static final Block BULLHEADING = Block.of(
+            "bullheading",
+            Key.of("rate", new PumpRate(), "Pump rate.").without("The kill rate."),
+            amount(
+                            "injection_above",
+                            Measure.PRESSURE_DIFFERENCE,
+                            0,
+                            1e8,
+                            "Pressure above the formation's at which it takes fluid.")
+                    .must());
+
+    static final Block OPERATIONS = Block.of(
+            "operations",
+            Key.of(
+                            "influx",
+                            new Word(List.of(REQUIRED, TOLERANCE)),
+                            "Which influx is followed: that of the criteria, or" + " the kick tolerance itself.")
+                    .without("required, or influx_volume."),
+            amount("influx_volume", Measure.VOLUME, 1e-3, 200, "Volume of the influx that is followed, on bottom."),
+            Key.of("kill_rate", new PumpRate(), "Pump rate of the kill.")
+                    .without("The greatest of the slow circulating rates."),
+            amount("surface_lines", Measure.VOLUME, 0, 20, "Volume from the pump to the top of the string.")
+                    .without("None: strokes count from the top of the string."),
+            Key.of("start_up_steps", new Count(1, 100), "Subsea: steps in which the pump is brought to the kill rate.")
+                    .without("4"),
+            Key.of("kill_mud", new Nested(KILL_MUD, true), "How kill mud is made."),
+            Key.of("kill_sheet", new Nested(KILL_SHEET, true), "Choices of the kill sheet."),
+            Key.of("closed_well", new Nested(CLOSED_WELL, true), "What gives way to pressure in the closed well.")
+                    .without("Mud by its expansion alone."),
+            Key.of("migration", new Nested(MIGRATION, true), "How fast gas rises in the closed well.")
+                    .without("500 ft/h, 1000 ft/h and 100 ft/min, from publications."),
+            Key.of("volumetric", new Nested(VOLUMETRIC, true), "Window of the volumetric method.")
+                    .without("Volumetric method, lubricate and bleed."),
+            Key.of("lubrication", new Nested(LUBRICATION, true), "Lubricate and bleed after it."),
+            Key.of("bullheading", new Nested(BULLHEADING, true), "Pumping the influx back.")
+                    .without("Bullheading."));
+
     private static final List<Key> SECTION_COMMON = List.of(
             Key.of("drilling", new Choice(Drilling.class), "Whether the well can be shut in.")
                     .must(),
@@ -404,7 +502,12 @@ final class CaseKeys {
                     .without("Zero, with a warning."),
             amount("choke_handling_allowance", Measure.PRESSURE_DIFFERENCE, 0, 2e7, "For the choke operator.")
                     .without("Zero, with a warning."),
-            text("criteria", "Name of the criteria to be met.").without("Verdict."));
+            text("criteria", "Name of the criteria to be met.").without("Verdict."),
+            Key.of(
+                            "operations",
+                            new Nested(OPERATIONS, true),
+                            "How an influx is handled: circulated out, shut in, killed.")
+                    .without("What its keys say."));
 
     static final Block SECTION = new Block(
             "section",
@@ -476,6 +579,18 @@ final class CaseKeys {
             amount("smallest_pipe", Measure.DIAMETER, 0.02, 1, "Smallest pipe its rams close on."),
             amount("largest_pipe", Measure.DIAMETER, 0.02, 1, "Largest pipe its rams close on."));
 
+    static final Block SEPARATOR = Block.of(
+            "gas_separator",
+            text("name", "What it is.").must(),
+            amount("mud_leg", Measure.LENGTH, 0.1, 30, "Height of mud that the gas would have to push out.")
+                    .without("Gas at surface against the separator."),
+            amount("vent_length", Measure.LENGTH, 1, 500, "Length of the vent line, with the pipe its bends stand for.")
+                    .without("Pressure in the separator."),
+            amount("vent_diameter", Measure.DIAMETER, 0.05, 1, "Inside diameter of the vent line.")
+                    .without("Pressure in the separator."),
+            amount("gas_capacity", Measure.GAS_RATE, 1e-3, 100, "Gas rate that the maker states."),
+            text("source", "Data sheet."));
+
     static final Block EQUIPMENT = Block.of(
             "equipment",
             Key.of("wellhead", new Nested(RATED, true), "Weakest wellhead section in use.")
@@ -487,7 +602,11 @@ final class CaseKeys {
             Key.of("kill_line", new Nested(LINE, true), "From the stack to surface."),
             Key.of("riser", new Nested(LINE, true), "From a subsea stack to surface."),
             rows("stack", ELEMENT, "BOP stack from the bottom up.")
-                    .without("The BOP's part of the lowest surface limit."));
+                    .without("The BOP's part of the lowest surface limit."),
+            Key.of("mud_pump", new Nested(RATED, true), "Pump and its lines, as the relief valve is set.")
+                    .without("Bullheading."),
+            Key.of("gas_separator", new Nested(SEPARATOR, true), "Separator behind the choke manifold.")
+                    .without("Gas at surface against the separator."));
 
     static final Block CRITERIA = Block.of(
             "criteria",

@@ -14,14 +14,13 @@ import staunch.control.SlowCirculation;
 import staunch.design.CasingDesign;
 import staunch.envelope.Criteria;
 import staunch.envelope.Drilling;
+import staunch.envelope.OperationsPlan;
 import staunch.envelope.SectionPlan;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
 import staunch.fluid.MudBase;
 import staunch.fluid.MudExpansion;
 import staunch.fluid.RheometerReadings;
-import staunch.ingest.Values.Bad;
-import staunch.ingest.Values.Good;
 import staunch.well.CasingInterval;
 import staunch.well.CasingString;
 import staunch.well.DrillString;
@@ -329,7 +328,11 @@ final class DesignBuilder {
                 f.amount("detectable_gain"),
                 f.amount("circulating_overbalance"),
                 f.amount("choke_handling_allowance"),
-                chosen(f));
+                chosen(f),
+                f.nested("operations")
+                        .flatMap(o -> log.attempt(
+                                o.place(), () -> new OperationsBuilder(o, f.amount("pump_output"), log).build()))
+                        .orElse(OperationsPlan.NONE));
     }
 
     private Optional<Criteria> chosen(Fields f) {
@@ -472,17 +475,14 @@ final class DesignBuilder {
             if (!s.has("rate") || s.written("rate").isBlank()) {
                 continue;
             }
-            Values.Reading<Double> rate = Values.pumpRate(s.written("rate"), f.amount("pump_output"));
-            if (rate instanceof Bad<Double> bad) {
-                log.add(s.place("rate"), s.written("rate"), bad.problem(), bad.hint());
+            OptionalDouble rate = OperationsBuilder.rate("rate", s, f.amount("pump_output"), log);
+            if (rate.isEmpty()) {
                 continue;
             }
             log.attempt(
                             s.place(),
                             () -> new SlowCirculation(
-                                    ((Good<Double>) rate).value(),
-                                    s.amount("pump_pressure"),
-                                    s.amount("choke_line_friction")))
+                                    rate.getAsDouble(), s.amount("pump_pressure"), s.amount("choke_line_friction")))
                     .ifPresent(found::add);
         }
         return found;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.limit.FlowLine;
+import staunch.limit.GasSeparator;
 import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
 import staunch.limit.StackElement;
@@ -31,7 +32,23 @@ final class EquipmentBuilder {
                 line("choke_line"),
                 line("kill_line"),
                 line("riser"),
-                stack);
+                stack,
+                rated("mud_pump"),
+                separator());
+    }
+
+    private Optional<GasSeparator> separator() {
+        return equipment
+                .nested("gas_separator")
+                .flatMap(f -> log.attempt(
+                        f.place(),
+                        () -> new GasSeparator(
+                                f.needText("name"),
+                                f.amount("mud_leg"),
+                                f.amount("vent_length"),
+                                f.amount("vent_diameter"),
+                                f.amount("gas_capacity"),
+                                f.text("source").map(s -> new Source(s, "")))));
     }
 
     private Optional<PressureRating> rated(String key) {

@@ -25,6 +25,7 @@ final class UnitChoice {
             Map.entry("volume", List.of(Measure.VOLUME)),
             Map.entry("capacity", List.of(Measure.CAPACITY)),
             Map.entry("flow_rate", List.of(Measure.FLOW_RATE)),
+            Map.entry("gas_rate", List.of(Measure.GAS_RATE)),
             Map.entry("temperature", List.of(Measure.TEMPERATURE, Measure.TEMPERATURE_DIFFERENCE)),
             Map.entry("pressure_gradient", List.of(Measure.PRESSURE_GRADIENT)),
             Map.entry("mass", List.of(Measure.MASS)),

@@ -4,9 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import staunch.control.StringFriction;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
+import staunch.envelope.OperationsPlan;
+import staunch.influx.SlipLaw;
+import staunch.limit.GasSeparator;
 import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.UnitSystem;
@@ -77,5 +83,33 @@ class CaseReaderTest {
         assertEquals(
                 335, well.earth().tops().get(0).verticalDepth(), 1e-9, "310 m below sea level, datum 25 m above it");
         assertEquals(3, well.design("Base").section("12 1/4 in").hole().size(), "a washout parts the hole");
+    }
+
+    @Test
+    void readsHowAnInfluxIsHandled() throws CaseFaults {
+        OperationsPlan land = CaseReader.read(data("quillmarsh-1"))
+                .design("Base")
+                .section("8 1/2 in")
+                .operations();
+        assertEquals(new OperationsPlan.InfluxChoice.RequiredOrDetectable(), land.influx());
+        assertEquals(
+                10 * 42 * 231 * Math.pow(0.0254, 3), land.surfaceLineVolume().getAsDouble(), 1e-12);
+        assertEquals(100 * 6894.757293168, land.volumetric().working().getAsDouble(), 1e-4);
+        assertEquals(Optional.of(true), land.yielding().floatInString());
+        assertTrue(land.killRate().isEmpty() && land.migration().isEmpty(), "left to their defaults");
+        WellCase subsea = CaseReader.read(data("wrenskerry-2"));
+        OperationsPlan plan = subsea.design("Base").section("12 1/4 in").operations();
+        assertEquals(20 * 0.0196 / 60, plan.killRate().getAsDouble(), 1e-12, "20 strokes of 19.6 l in a minute");
+        assertEquals(Optional.of(5), plan.startUpSteps());
+        assertEquals(
+                List.of("slow, 150 m/h", "medium, 350 m/h", "fast, 1800 m/h"),
+                plan.migration().orElseThrow().laws().stream()
+                        .map(SlipLaw::description)
+                        .toList());
+        assertEquals(StringFriction.BY_BORE, plan.killSheet().orElseThrow().friction());
+        GasSeparator separator = subsea.equipment().gasSeparator().orElseThrow();
+        assertEquals(6, separator.mudLegHeight().getAsDouble(), 0);
+        assertEquals(450_000 / 86_400.0, separator.gasCapacity().getAsDouble(), 1e-9);
+        assertEquals(3.45e7, subsea.equipment().mudPump().orElseThrow().pressure(), 1e-3);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import staunch.control.SlowCirculation;
+import staunch.envelope.OperationsPlan;
 import staunch.envelope.SectionPlan;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
@@ -40,10 +41,39 @@ final class SectionInputs {
         items.add(item("Active volume", plan.activeVolume(), Measure.VOLUME, units));
         items.add(item("Circulating overbalance", plan.circulatingOverbalance(), Measure.PRESSURE_DIFFERENCE, units));
         items.add(item("Choke-handling allowance", plan.chokeHandlingAllowance(), Measure.PRESSURE_DIFFERENCE, units));
+        operations(plan.operations(), items, units);
         for (SlowCirculation slow : plan.slowCirculations()) {
             items.add(new Item("Slow circulation at " + units.text(slow.rate(), Measure.FLOW_RATE), slow(slow, units)));
         }
         return items;
+    }
+
+    /** What the case says of operations; what it leaves to a default stands among the assumptions. */
+    private static void operations(OperationsPlan plan, List<Item> items, UnitSystem units) {
+        given("Kill rate", plan.killRate(), Measure.FLOW_RATE, items, units);
+        given("Surface lines", plan.surfaceLineVolume(), Measure.VOLUME, items, units);
+        given("Kill mud rounded up to", plan.killMud().step(), Measure.DENSITY_DIFFERENCE, items, units);
+        given("Kill mud beyond balance", plan.killMud().overbalance(), Measure.DENSITY_DIFFERENCE, items, units);
+        given("Weighting material", plan.killMud().material(), Measure.DENSITY, items, units);
+        OperationsPlan.Yielding yielding = plan.yielding();
+        given("Mud compressibility", yielding.mudCompressibility(), Measure.COMPRESSIBILITY, items, units);
+        given("Hole compliance", yielding.holeCompliance(), Measure.COMPRESSIBILITY, items, units);
+        given("Filtrate loss", yielding.filtrateLoss(), Measure.FLOW_RATE, items, units);
+        yielding.floatInString().ifPresent(f -> items.add(new Item("Float in the string", f ? "yes" : "no")));
+        given("Volumetric method, safety", plan.volumetric().safety(), Measure.PRESSURE_DIFFERENCE, items, units);
+        given("Volumetric method, window", plan.volumetric().working(), Measure.PRESSURE_DIFFERENCE, items, units);
+        given(
+                "Bullheading, injection above formation pressure",
+                plan.bullheading().injectionAbove(),
+                Measure.PRESSURE_DIFFERENCE,
+                items,
+                units);
+    }
+
+    private static void given(
+            String name, OptionalDouble value, Measure measure, List<Item> items, UnitSystem units) {
+        value.ifPresent(v -> items.add(new Item(
+                name, measure == Measure.COMPRESSIBILITY ? units.precise(v, measure) : units.text(v, measure))));
     }
 
     private static Item item(String name, OptionalDouble value, Measure measure, UnitSystem units) {
