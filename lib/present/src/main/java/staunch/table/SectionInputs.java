@@ -70,8 +70,7 @@ final class SectionInputs {
                 units);
     }
 
-    private static void given(
-            String name, OptionalDouble value, Measure measure, List<Item> items, UnitSystem units) {
+    private static void given(String name, OptionalDouble value, Measure measure, List<Item> items, UnitSystem units) {
         value.ifPresent(v -> items.add(new Item(
                 name, measure == Measure.COMPRESSIBILITY ? units.precise(v, measure) : units.text(v, measure))));
     }
