@@ -24,8 +24,8 @@ public record SteelUse(
     }
 
     /**
-     * Steel of a design from the nominal diameters of its strings: π/4 · (OD² − ID²) · length · 7850 kg/m³ for each
-     * interval, which is plain pipe without couplings. The density is that behind the plain-end mass of API 5CT / ISO
+     * Steel of a design: nominal weight (threaded and coupled) · length for each interval whose weight the case gives;
+     * π/4 · (OD² − ID²) · length · 7850 kg/m³ for any other, which is plain pipe without couplings. The density is that behind the plain-end mass of API 5CT / ISO
      * 11960, from memory.
      */
     public static SteelUse of(CasingDesign design) {

@@ -13,7 +13,7 @@ import staunch.well.CasingString;
  *
  * @param string name of the string
  * @param length measured from its top to its shoe, m
- * @param mass of plain pipe of nominal size, couplings not counted, kg
+ * @param mass by the nominal weight where the case gives it, else of plain pipe of nominal size without couplings, kg
  */
 public record StringSteel(
         String string,
@@ -29,7 +29,7 @@ public record StringSteel(
         Check.within("mass of the string", mass, 0, 1e8, Measure.MASS);
     }
 
-    /** Sum over the intervals of π/4 · (OD² − ID²) · length · 7850 kg/m³; wear is not taken off. */
+    /** Sum over the intervals of nominal weight · length, or π/4 · (OD² − ID²) · length · 7850 kg/m³; wear not taken off. */
     static StringSteel of(CasingString string) {
         double mass = string.intervals().stream().mapToDouble(StringSteel::mass).sum();
         return new StringSteel(string.name(), string.shoeDepth() - string.topDepth(), mass);
@@ -38,7 +38,7 @@ public record StringSteel(
     private static double mass(CasingInterval interval) {
         double outside = interval.outsideDiameter();
         double inside = interval.insideDiameter();
-        double area = 0.25 * Math.PI * (outside - inside) * (outside + inside);
-        return area * (interval.bottomDepth() - interval.topDepth()) * DENSITY;
+        double plain = 0.25 * Math.PI * (outside - inside) * (outside + inside) * DENSITY;
+        return interval.nominalWeight().orElse(plain) * (interval.bottomDepth() - interval.topDepth());
     }
 }

@@ -14,6 +14,9 @@ import staunch.units.Si;
  * {@link #highestAt}.
  */
 public final class PressureProfile {
+    /** Depths that differ by less are one depth: rounding of unit conversions and of the path, m. */
+    private static final double SAME_DEPTH = 1e-6;
+
     private final double[] depth;
     private final double[] pressure;
 
@@ -62,9 +65,9 @@ public final class PressureProfile {
         return depth[depth.length - 1];
     }
 
-    /** Whether a depth lies within the points. */
+    /** Whether a depth lies within the points, or outside by no more than rounding: 1e-6 m, where the end value counts. */
     public boolean covers(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
-        return verticalDepth >= top() && verticalDepth <= bottom();
+        return verticalDepth >= top() - SAME_DEPTH && verticalDepth <= bottom() + SAME_DEPTH;
     }
 
     /** Depths of the points. */
@@ -102,36 +105,36 @@ public final class PressureProfile {
     /** Pressure just above a depth: the upper side of a step. */
     @Si(value = "Pa", kind = Kind.ABSOLUTE)
     public double above(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
-        check(verticalDepth);
+        double z = within(verticalDepth);
         int i = 0;
-        while (i < depth.length - 1 && depth[i + 1] < verticalDepth) {
+        while (i < depth.length - 1 && depth[i + 1] < z) {
             i++;
         }
-        return verticalDepth == depth[i] || i == depth.length - 1 ? pressure[i] : between(i, verticalDepth);
+        return z == depth[i] || i == depth.length - 1 ? pressure[i] : between(i, z);
     }
 
     /** Pressure just below a depth: the lower side of a step. */
     @Si(value = "Pa", kind = Kind.ABSOLUTE)
     public double below(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
-        check(verticalDepth);
+        double z = within(verticalDepth);
         int i = depth.length - 1;
-        while (i > 0 && depth[i] > verticalDepth) {
+        while (i > 0 && depth[i] > z) {
             i--;
         }
-        return i == depth.length - 1 ? pressure[i] : between(i, verticalDepth);
+        return i == depth.length - 1 ? pressure[i] : between(i, z);
     }
 
     /** Straight piece that holds a depth; at a step the one with the lower pressure, or the higher where asked. */
     Line pieceAt(double verticalDepth, boolean higher) {
-        check(verticalDepth);
+        double z = within(verticalDepth);
         int first = 0;
-        while (first < depth.length - 2 && depth[first + 1] < verticalDepth) {
+        while (first < depth.length - 2 && depth[first + 1] < z) {
             first++;
         }
         Line best = piece(first);
-        for (int i = first + 1; i < depth.length - 1 && depth[i] <= verticalDepth; i++) {
+        for (int i = first + 1; i < depth.length - 1 && depth[i] <= z; i++) {
             Line other = piece(i);
-            if (other.at(verticalDepth) > best.at(verticalDepth) == higher) {
+            if (other.at(z) > best.at(z) == higher) {
                 best = other;
             }
         }
@@ -152,7 +155,7 @@ public final class PressureProfile {
         return span == 0 ? pressure[i] : pressure[i] + (pressure[i + 1] - pressure[i]) * (z - depth[i]) / span;
     }
 
-    private void check(double verticalDepth) {
+    private double within(double verticalDepth) {
         if (!covers(verticalDepth)) {
             throw new RangeFault(
                     "depth asked of the pressure profile",
@@ -162,6 +165,7 @@ public final class PressureProfile {
                     Measure.DEPTH,
                     "extend the profile in the case");
         }
+        return Math.min(Math.max(verticalDepth, top()), bottom());
     }
 
     @Override

@@ -13,6 +13,7 @@ import staunch.limit.PressureRating;
 import staunch.limit.StackRating;
 import staunch.units.Physics;
 import staunch.units.RangeFault;
+import staunch.well.BurstBackUp;
 import staunch.well.CasingProfile;
 import staunch.well.CasingString;
 import staunch.well.Datum;
@@ -21,13 +22,13 @@ import staunch.well.Datum;
  * The greatest pressure that casing and equipment may see from inside, by depth.
  *
  * <p>Casing: back-up outside + allowed share × burst rating, linear between the ends of every exposed stretch and the
- * points of the pore-pressure profile. Back-up: the lower of low pore pressure and the column of the cement's mix water
- * from ground or seabed; none where either is not known. Equipment: its rating, at surface or at the stack; the sea
- * outside counts only where chosen.
+ * points of the pore-pressure profile. Back-up: what the case specifies for the string, or else the lower of low pore
+ * pressure and the column of the cement's mix water from ground or seabed; none where either is not known. Equipment: its
+ * rating, at surface or at the stack; the sea outside counts only where chosen.
  */
 final class EquipmentLimits {
-    /** Usual density of the open sea, kg/m³. */
-    static final double SEAWATER_DENSITY = 1025;
+    /** Usual density of the open sea, kg/m³, where the case gives none. */
+    private static final double SEAWATER_DENSITY = 1025;
 
     /** A string that begins deeper than this below ground or seabed is a liner. */
     private static final double LINER_TOP = 50;
@@ -56,6 +57,13 @@ final class EquipmentLimits {
 
     /** Greatest inside pressure, absolute, at a depth. */
     record Point(double measuredDepth, double verticalDepth, double pressure) {}
+
+    /** Density of the sea: the case's, or that usual of the open sea. */
+    static double seawaterDensity(Datum datum) {
+        return datum.place() instanceof Datum.AtSea sea
+                ? sea.seaWaterDensity().orElse(SEAWATER_DENSITY)
+                : SEAWATER_DENSITY;
+    }
 
     List<Component> components() {
         List<Component> list = new ArrayList<>();
@@ -127,7 +135,7 @@ final class EquipmentLimits {
             boolean backed = backUp(string, middle) > Physics.ATMOSPHERE;
             for (double end : new double[] {above, depth}) {
                 double z = input.path().verticalDepth(end);
-                Point point = new Point(end, z, (backed ? backUp(string, within(z)) : Physics.ATMOSPHERE) + allowed);
+                Point point = new Point(end, z, (backed ? backUp(string, z) : Physics.ATMOSPHERE) + allowed);
                 if (points.isEmpty() || !points.get(points.size() - 1).equals(point)) {
                     points.add(point);
                 }
@@ -137,15 +145,12 @@ final class EquipmentLimits {
         return points;
     }
 
-    /** A depth at the very end of the pore-pressure profile, which rounding may have moved out of it. */
-    private double within(double z) {
-        PressureProfile pore = porePressure().orElseThrow();
-        return Math.min(Math.max(z, pore.top()), pore.bottom());
-    }
-
     private TreeSet<Double> depths(CasingProfile.Stretch stretch) {
         TreeSet<Double> vertical = new TreeSet<>(List.of(input.datum().groundOrSeabedDepth()));
-        porePressure().map(PressureProfile::depths).stream()
+        Optional<PressureProfile> profile = stretch.string().backUp().isPresent()
+                ? stretch.string().backUp().flatMap(EquipmentLimits::specified)
+                : porePressure();
+        profile.map(PressureProfile::depths).stream()
                 .flatMapToDouble(Arrays::stream)
                 .forEach(vertical::add);
         TreeSet<Double> depths = new TreeSet<>(List.of(stretch.from(), stretch.to()));
@@ -161,7 +166,34 @@ final class EquipmentLimits {
         return input.earth().porePressure().map(Range::lowOrLikely);
     }
 
+    private static Optional<PressureProfile> specified(BurstBackUp backUp) {
+        return backUp instanceof BurstBackUp.OfPressures given
+                ? Optional.of(PressureProfile.of(
+                        given.points().stream()
+                                .mapToDouble(BurstBackUp.Point::verticalDepth)
+                                .toArray(),
+                        given.points().stream()
+                                .mapToDouble(BurstBackUp.Point::pressure)
+                                .toArray()))
+                : Optional.empty();
+    }
+
     private double backUp(CasingString string, double z) {
+        return string.backUp().map(b -> specified(b, z)).orElseGet(() -> assumed(string, z));
+    }
+
+    private double specified(BurstBackUp backUp, double z) {
+        if (backUp instanceof BurstBackUp.OfDensity column) {
+            double height = Math.max(0, z - input.datum().groundOrSeabedDepth());
+            return Physics.ATMOSPHERE + column.density() * Physics.GRAVITY * height;
+        }
+        return specified(backUp)
+                .filter(p -> p.covers(z))
+                .map(p -> p.lowestAt(z))
+                .orElse(Physics.ATMOSPHERE);
+    }
+
+    private double assumed(CasingString string, double z) {
         Optional<PressureProfile> pore = porePressure().filter(p -> p.covers(z));
         double top = input.datum().groundOrSeabedDepth();
         if (pore.isEmpty() || string.mixWaterDensity().isEmpty() || z < top) {
@@ -215,7 +247,7 @@ final class EquipmentLimits {
         boolean credit = input.options().seawaterCredit()
                 && (type == SurfaceLimit.Type.WELLHEAD || type == SurfaceLimit.Type.BOP);
         if (depth > 0 && credit && input.datum().place() instanceof Datum.AtSea sea) {
-            allowed += SEAWATER_DENSITY * Physics.GRAVITY * sea.waterDepth();
+            allowed += seawaterDensity(input.datum()) * Physics.GRAVITY * sea.waterDepth();
         }
         Point point = new Point(depth, input.path().verticalDepth(depth), allowed);
         return new Component(rating.get().equipment(), type, List.of(point), depth, Optional.empty());

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import staunch.control.CirculationMethod;
+import staunch.earth.EquivalentZero;
 import staunch.fluid.DeviationFactor;
 import staunch.fluid.FixedGradientGas;
 import staunch.fluid.Gas;
@@ -26,6 +27,8 @@ import staunch.units.Si;
  * @param gasModel how the gas behaves
  * @param method of circulating out
  * @param mudDensity constant or moving with pressure and temperature
+ * @param maspBasis how the maximum anticipated surface pressure is found
+ * @param equivalentDensityFrom where the equivalent mud weights of results count from
  * @param seawaterCredit whether the sea outside counts as back-up of a subsea wellhead and BOP
  * @param depthStep greatest distance between depths at which tolerance along the section is computed, m
  * @param depthCount least number of such depths
@@ -38,6 +41,8 @@ public record MethodOptions(
         GasModel gasModel,
         CirculationMethod method,
         MudDensityModel mudDensity,
+        MaspBasis maspBasis,
+        EquivalentZero.Place equivalentDensityFrom,
         boolean seawaterCredit,
         @Si(value = "m", kind = Kind.LENGTH) double depthStep,
         int depthCount) {
@@ -50,6 +55,8 @@ public record MethodOptions(
             GasModel.DRANCHUK_ABOU_KASSEM,
             CirculationMethod.DRILLERS,
             MudDensityModel.CONSTANT,
+            new MaspBasis.GasToSurface(),
+            EquivalentZero.Place.DATUM,
             false,
             30.0,
             200);
@@ -62,6 +69,8 @@ public record MethodOptions(
         Objects.requireNonNull(gasModel, "gasModel");
         Objects.requireNonNull(method, "method");
         Objects.requireNonNull(mudDensity, "mudDensity");
+        Objects.requireNonNull(maspBasis, "maspBasis");
+        Objects.requireNonNull(equivalentDensityFrom, "equivalentDensityFrom");
         Check.within("depth step", depthStep, 0.1, 1000, Measure.LENGTH);
         Check.within("number of depths", depthCount, 1, 10_000, Measure.NUMBER);
     }
@@ -101,6 +110,16 @@ public record MethodOptions(
         return with(choices -> choices.mudDensity = other);
     }
 
+    /** The same choices with another basis of the maximum anticipated surface pressure. */
+    public MethodOptions withMaspBasis(MaspBasis other) {
+        return with(choices -> choices.maspBasis = other);
+    }
+
+    /** The same choices with equivalent mud weights of results counted from elsewhere. */
+    public MethodOptions withEquivalentDensityFrom(EquivalentZero.Place other) {
+        return with(choices -> choices.equivalentDensityFrom = other);
+    }
+
     /** The same choices with the sea outside a subsea wellhead and BOP counted or not. */
     public MethodOptions withSeawaterCredit(boolean counted) {
         return with(choices -> choices.seawaterCredit = counted);
@@ -129,6 +148,8 @@ public record MethodOptions(
         private GasModel gasModel;
         private CirculationMethod method;
         private MudDensityModel mudDensity;
+        private MaspBasis maspBasis;
+        private EquivalentZero.Place equivalentDensityFrom;
         private boolean seawaterCredit;
         private double depthStep;
         private int depthCount;
@@ -141,6 +162,8 @@ public record MethodOptions(
             this.gasModel = from.gasModel;
             this.method = from.method;
             this.mudDensity = from.mudDensity;
+            this.maspBasis = from.maspBasis;
+            this.equivalentDensityFrom = from.equivalentDensityFrom;
             this.seawaterCredit = from.seawaterCredit;
             this.depthStep = from.depthStep;
             this.depthCount = from.depthCount;
@@ -155,6 +178,8 @@ public record MethodOptions(
                     gasModel,
                     method,
                     mudDensity,
+                    maspBasis,
+                    equivalentDensityFrom,
                     seawaterCredit,
                     depthStep,
                     depthCount);

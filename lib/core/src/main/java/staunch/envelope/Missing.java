@@ -11,6 +11,11 @@ final class Missing extends RuntimeException {
         this.field = field;
     }
 
+    /** The reason, and the field that would mend it where there is one. */
+    String withField() {
+        return field.isEmpty() ? getMessage() : getMessage() + " (missing: " + field + ")";
+    }
+
     Tolerance.NotAssessed asTolerance() {
         return new Tolerance.NotAssessed(getMessage(), field);
     }

@@ -14,6 +14,7 @@ import staunch.envelope.MethodOptions.DrilledPressure;
 import staunch.envelope.MethodOptions.Estimates;
 import staunch.fluid.Gas;
 import staunch.fluid.Mud;
+import staunch.influx.GasColumn;
 import staunch.influx.MudColumn;
 import staunch.limit.FlowLine;
 import staunch.units.Physics;
@@ -165,6 +166,26 @@ final class Model {
         return temperature;
     }
 
+    /**
+     * A new column of the section's gas, with the weight that the gas model gives it.
+     *
+     * @throws Missing where gas or temperature are not known
+     */
+    GasColumn gasColumn() {
+        if (gas.isEmpty()) {
+            throw new Missing("the gas of the influx is not known", "section: gas");
+        }
+        if (temperature.isEmpty()) {
+            throw new Missing("the temperature of the well is not known", "earth: temperature");
+        }
+        return new GasColumn(gas.get(), temperature.get());
+    }
+
+    /** @throws Missing where there is no mud, or its model lacks something */
+    MudColumn requireMud() {
+        return mudColumn.orElseThrow(() -> new Missing(mudAnswer.reason(), mudAnswer.missing()));
+    }
+
     Optional<PressureProfile> pore() {
         return pore;
     }
@@ -185,9 +206,7 @@ final class Model {
      * @throws Missing naming the first field that is lacking
      */
     void needs(Scenario scenario) {
-        if (mudColumn.isEmpty()) {
-            throw new Missing(mudAnswer.reason(), mudAnswer.missing());
-        }
+        requireMud();
         if (plan.string().isEmpty()) {
             throw new Missing("the section has no drill string", "section: string");
         }
@@ -305,11 +324,29 @@ final class Model {
                             "the choke line of the subsea stack is not known", "equipment: choke line"),
                     leftOut);
         }
-        double area = line.map(l -> Math.PI / 4 * l.insideDiameter() * l.insideDiameter())
-                .orElse(0.0);
-        DrilledHole hole =
-                DrilledHole.toSurface(fixed.orElseThrow(), LimitNodes.of(input, components), area, measuredDepth);
+        DrilledHole hole = toSurface(components, measuredDepth);
         return new SurfaceTolerance(surfaceSolver.orElseThrow().solve(hole, Optional.empty(), kick), leftOut);
+    }
+
+    private DrilledHole toSurface(List<EquipmentLimits.Component> components, double measuredDepth) {
+        double area = input.equipment()
+                .chokeLine()
+                .map(l -> Math.PI / 4 * l.insideDiameter() * l.insideDiameter())
+                .orElse(0.0);
+        return DrilledHole.toSurface(fixed.orElseThrow(), LimitNodes.of(input, components), area, measuredDepth);
+    }
+
+    /**
+     * An influx on its way to the choke, whatever holds it.
+     *
+     * @param volume it fills on bottom at shut-in, m³
+     * @throws Missing where a subsea stack has no choke line
+     */
+    RisingInflux rising(Kick kick, double volume) {
+        if (input.datum().stackAtSeabed() && input.equipment().chokeLine().isEmpty()) {
+            throw new Missing("the choke line of the subsea stack is not known", "equipment: choke line");
+        }
+        return new RisingInflux(surfaceSolver.orElseThrow(), toSurface(List.of(), kick.measuredDepth()), kick, volume);
     }
 
     InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {

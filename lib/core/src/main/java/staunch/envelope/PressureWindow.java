@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import staunch.earth.EquivalentZero;
 import staunch.units.Kind;
 import staunch.units.Si;
 
@@ -11,11 +12,13 @@ import staunch.units.Si;
  *
  * @param points downwards
  * @param verdict whether pore pressure plus trip margin ≤ mud ≤ strength less margin at every exposed depth
+ * @param equivalentDensityFrom where equivalent mud weights of these pressures count from, by choice of method
  */
-public record PressureWindow(List<Point> points, Verdict verdict) {
+public record PressureWindow(List<Point> points, Verdict verdict, EquivalentZero equivalentDensityFrom) {
     public PressureWindow {
         points = List.copyOf(points);
         Objects.requireNonNull(verdict, "verdict");
+        Objects.requireNonNull(equivalentDensityFrom, "equivalentDensityFrom");
     }
 
     /**

@@ -3,9 +3,12 @@ package staunch.envelope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import staunch.earth.EquivalentZero;
 import staunch.earth.Range;
 import staunch.fluid.Gas;
 import staunch.units.Physics;
+import staunch.well.CasingString;
+import staunch.well.Datum;
 
 /** Lists the choices and defaults a section's results rest on. */
 final class SectionAssumptions {
@@ -18,9 +21,12 @@ final class SectionAssumptions {
         return input.plan().drilling() == Drilling.RISERLESS
                 ? List.of(new Assumption(
                         "mud column",
-                        "sea water of " + Math.round(EquipmentLimits.SEAWATER_DENSITY)
+                        "sea water of " + Math.round(EquipmentLimits.seawaterDensity(input.datum()))
                                 + " kg/m³ down to the seabed, the section's mud below it",
-                        "default"))
+                        input.datum().place() instanceof Datum.AtSea sea
+                                        && sea.seaWaterDensity().isPresent()
+                                ? "case"
+                                : "default"))
                 : List.of();
     }
 
@@ -51,8 +57,9 @@ final class SectionAssumptions {
         list.add(new Assumption(
                 "hydrostatics",
                 "exact, g = " + Physics.GRAVITY + " m/s²; equivalent densities from the "
-                        + input.datum().name(),
-                "default"));
+                        + EquivalentZero.of(options.equivalentDensityFrom(), input.datum())
+                                .name(),
+                options.equivalentDensityFrom() == EquivalentZero.Place.DATUM ? "default" : BY_METHOD));
         list.add(new Assumption("annular friction", "neglected", "default"));
         if (input.datum().stackAtSeabed()) {
             list.add(new Assumption(
@@ -66,16 +73,30 @@ final class SectionAssumptions {
                     options.seawaterCredit() ? "counts as back-up" : "does not count as back-up",
                     BY_METHOD));
         }
-        list.add(new Assumption(
-                "casing back-up",
-                "the lower of low pore pressure and mix-water column; none where either is not known",
-                "default"));
+        backUp(list, input.casing());
+        list.add(new Assumption("MASP", options.maspBasis().title(), BY_METHOD));
         addSource(list, "pore pressure", input.earth().porePressure());
         addSource(list, "predicted strength", input.earth().strength());
         Optional<Criteria> criteria = plan.criteria();
         criteria.ifPresent(c -> list.add(new Assumption(
                 "criteria", c.name() + ", owner " + c.owner(), c.source().text())));
         return list;
+    }
+
+    private static void backUp(List<Assumption> list, List<CasingString> casing) {
+        List<String> specified = casing.stream()
+                .filter(s -> s.backUp().isPresent())
+                .map(CasingString::name)
+                .toList();
+        if (!specified.isEmpty()) {
+            list.add(new Assumption("back-up of " + String.join(", ", specified), "as the case specifies it", "case"));
+        }
+        if (specified.size() < casing.size()) {
+            list.add(new Assumption(
+                    specified.isEmpty() ? "casing back-up" : "back-up of the other casing",
+                    "the lower of low pore pressure and mix-water column; none where either is not known",
+                    "default"));
+        }
     }
 
     private static void addSource(List<Assumption> list, String subject, Optional<Range> range) {

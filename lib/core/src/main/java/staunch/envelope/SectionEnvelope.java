@@ -13,7 +13,8 @@ import staunch.units.Warning;
  * @param plan the section as given
  * @param shoeVerticalDepth vertical depth of the shoe above, m
  * @param bottomVerticalDepth vertical depth of section TD, m
- * @param verdict of the section: the worst of drilled kick, swabbed kick and pressure window
+ * @param verdict of the section: the worst of drilled kick, swabbed kick and pressure window; the design load of the
+ *     maximum anticipated surface pressure has its own
  * @param drilled tolerance of the drilled kick at section TD
  * @param swabbed tolerance of the swabbed kick at section TD
  * @param window pressures over the exposed depths
@@ -23,6 +24,8 @@ import staunch.units.Warning;
  * @param zeroGainMargin intensity at which the tolerance at section TD becomes zero
  * @param maasp components at the section's mud density; empty where there is no mud or the section is not shut in
  * @param maaspAgainstMud the same for a range of mud densities
+ * @param masps maximum anticipated surface pressure by the default basis, and after it by the chosen one where that is
+ *     another; empty where the section is not shut in
  * @param margins shoe margin for the required or detectable volume, drilled and swabbed, where assessed
  * @param assumptions choices and defaults behind the results
  * @param warnings legal but suspicious input, neglected effects
@@ -41,6 +44,7 @@ public record SectionEnvelope(
         IntensityLimit zeroGainMargin,
         Optional<Maasp> maasp,
         List<Maasp> maaspAgainstMud,
+        List<Masp> masps,
         List<InfluxMargin> margins,
         List<Assumption> assumptions,
         List<Warning> warnings) {
@@ -56,8 +60,14 @@ public record SectionEnvelope(
         Objects.requireNonNull(zeroGainMargin, "zeroGainMargin");
         Objects.requireNonNull(maasp, "maasp");
         maaspAgainstMud = List.copyOf(maaspAgainstMud);
+        masps = List.copyOf(masps);
         margins = List.copyOf(margins);
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
+    }
+
+    /** Maximum anticipated surface pressure by the chosen basis; empty where the section is not shut in. */
+    public Optional<Masp> masp() {
+        return masps.isEmpty() ? Optional.empty() : Optional.of(masps.get(masps.size() - 1));
     }
 }

@@ -87,6 +87,7 @@ public final class SectionEvaluator {
                 zeroGainMargin(deciding),
                 maasp,
                 maaspAgainstMud,
+                new MaspCalculator(input, deciding).all(),
                 margins,
                 SectionAssumptions.of(input, deciding),
                 warnings);
@@ -112,6 +113,7 @@ public final class SectionEvaluator {
                 noLimit,
                 noLimit,
                 Optional.empty(),
+                List.of(),
                 List.of(),
                 List.of(),
                 SectionAssumptions.notShutIn(input),

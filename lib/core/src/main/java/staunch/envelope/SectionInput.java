@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.List;
 import java.util.Objects;
 import staunch.earth.EarthModel;
+import staunch.earth.EquivalentZero;
 import staunch.limit.PressureEquipment;
 import staunch.well.CasingString;
 import staunch.well.Datum;
@@ -17,7 +18,7 @@ import staunch.well.WellPath;
  * @param casing strings set when the section is drilled
  * @param equipment pressure equipment
  * @param plan the section
- * @param options methods
+ * @param options methods; equivalent mud weights cannot count from a mudline under a sea of unknown density
  */
 public record SectionInput(
         Datum datum,
@@ -35,5 +36,6 @@ public record SectionInput(
         Objects.requireNonNull(equipment, "equipment");
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(options, "options");
+        EquivalentZero.of(options.equivalentDensityFrom(), datum);
     }
 }

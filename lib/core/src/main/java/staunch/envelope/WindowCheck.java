@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import staunch.earth.EquivalentZero;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
 import staunch.envelope.MethodOptions.Estimates;
@@ -97,8 +98,8 @@ final class WindowCheck {
     /** Static pressure of the mud; without a riser it stands below the sea, whose pressure rests on it at the seabed. */
     private double mudPressure(MudColumn column, double z) {
         if (plan.drilling() == Drilling.RISERLESS && input.datum().place() instanceof Datum.AtSea sea) {
-            double atSeabed =
-                    Physics.ATMOSPHERE + EquipmentLimits.SEAWATER_DENSITY * Physics.GRAVITY * sea.waterDepth();
+            double atSeabed = Physics.ATMOSPHERE
+                    + EquipmentLimits.seawaterDensity(input.datum()) * Physics.GRAVITY * sea.waterDepth();
             return column.pressure(input.datum().groundOrSeabedDepth(), atSeabed, z);
         }
         return column.hydrostatic(z);
@@ -131,7 +132,10 @@ final class WindowCheck {
 
     PressureWindow check(List<Warning> warnings) {
         List<PressureWindow.Point> points = points();
-        return new PressureWindow(points, verdict(points, warnings));
+        return new PressureWindow(
+                points,
+                verdict(points, warnings),
+                EquivalentZero.of(input.options().equivalentDensityFrom(), input.datum()));
     }
 
     private Verdict verdict(List<PressureWindow.Point> points, List<Warning> warnings) {

@@ -21,6 +21,7 @@ import staunch.units.Si;
  * @param burstRating internal yield pressure given by the case, Pa difference across the wall, where given
  * @param connectionRating internal pressure rating of the connection, Pa difference, where it is below the body's
  * @param wear lost part of the wall thickness, 0 to 0.95
+ * @param nominalWeight threaded and coupled, kg/m, where given
  */
 public record CasingInterval(
         @Si(value = "m", kind = Kind.DEPTH) double topDepth,
@@ -31,7 +32,8 @@ public record CasingInterval(
         @Si(value = "Pa", kind = Kind.STRESS) OptionalDouble yieldStrength,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble burstRating,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble connectionRating,
-        @Si("1") double wear) {
+        @Si("1") double wear,
+        @Si("kg/m") OptionalDouble nominalWeight) {
     public CasingInterval {
         Check.within("top of the casing interval", topDepth, 0, 20_000, Measure.DEPTH);
         Check.within("bottom of the casing interval", bottomDepth, 0, 20_000, Measure.DEPTH);
@@ -51,5 +53,30 @@ public record CasingInterval(
                 v -> Check.within("burst rating of the casing", v, 1e5, 4e8, Measure.PRESSURE_DIFFERENCE));
         connectionRating.ifPresent(
                 v -> Check.within("rating of the casing connection", v, 1e5, 4e8, Measure.PRESSURE_DIFFERENCE));
+        nominalWeight.ifPresent(v -> Check.within("nominal weight of the casing", v, 5, 1500, Measure.LINEAR_MASS));
+    }
+
+    /** A stretch whose nominal weight is not given. */
+    public CasingInterval(
+            @Si(value = "m", kind = Kind.DEPTH) double topDepth,
+            @Si(value = "m", kind = Kind.DEPTH) double bottomDepth,
+            @Si(value = "m", kind = Kind.DIAMETER) double outsideDiameter,
+            @Si(value = "m", kind = Kind.DIAMETER) double insideDiameter,
+            Optional<String> grade,
+            @Si(value = "Pa", kind = Kind.STRESS) OptionalDouble yieldStrength,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble burstRating,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble connectionRating,
+            @Si("1") double wear) {
+        this(
+                topDepth,
+                bottomDepth,
+                outsideDiameter,
+                insideDiameter,
+                grade,
+                yieldStrength,
+                burstRating,
+                connectionRating,
+                wear,
+                OptionalDouble.empty());
     }
 }

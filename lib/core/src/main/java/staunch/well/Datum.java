@@ -1,6 +1,7 @@
 package staunch.well;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
@@ -40,11 +41,21 @@ public record Datum(
      *
      * @param waterDepth mean sea level to seabed, m
      * @param stackAtSeabed whether the BOP stack sits on the seabed (floater) rather than at surface
+     * @param seaWaterDensity kg/m³, where known
      */
-    public record AtSea(@Si(value = "m", kind = Kind.LENGTH) double waterDepth, boolean stackAtSeabed)
+    public record AtSea(
+            @Si(value = "m", kind = Kind.LENGTH) double waterDepth,
+            boolean stackAtSeabed,
+            @Si("kg/m3") OptionalDouble seaWaterDensity)
             implements Place {
         public AtSea {
             Check.within("water depth", waterDepth, 1, 4000, Measure.LENGTH);
+            seaWaterDensity.ifPresent(v -> Check.within("density of the sea", v, 990, 1080, Measure.DENSITY));
+        }
+
+        /** A well in a sea of unknown density. */
+        public AtSea(@Si(value = "m", kind = Kind.LENGTH) double waterDepth, boolean stackAtSeabed) {
+            this(waterDepth, stackAtSeabed, OptionalDouble.empty());
         }
     }
 

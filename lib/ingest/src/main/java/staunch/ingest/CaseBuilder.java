@@ -13,8 +13,10 @@ import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
+import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceTransfer;
 import staunch.envelope.Criteria;
+import staunch.envelope.MaspBasis;
 import staunch.envelope.MethodOptions;
 import staunch.limit.PressureEquipment;
 import staunch.units.Source;
@@ -45,7 +47,8 @@ final class CaseBuilder {
         Optional<Placed<Datum>> datum =
                 root.nested("datum").flatMap(f -> log.attempt(f.place(), () -> new Placed<>(datum(f), f)));
         Map<String, Criteria> criteria = criteria();
-        List<DesignBuilder.Built> designs = new DesignBuilder(root, criteria, validator, log).build();
+        List<DesignBuilder.Built> designs =
+                new DesignBuilder(root, criteria, datum.map(Placed::value), validator, log).build();
         SurveyBuilder survey = new SurveyBuilder(root, shown, log, warnings);
         Optional<WellPath> path = survey.build(designs);
         Optional<EarthModel> earth = earth(datum, path, shown);
@@ -54,6 +57,14 @@ final class CaseBuilder {
                 : Optional.of(PressureEquipment.NONE);
         Optional<MethodOptions> options =
                 root.has("options") ? attempt("options", this::options) : Optional.of(MethodOptions.DEFAULT);
+        if (datum.isPresent() && EarthBuilder.seaUnknown(datum.get().value())) {
+            options.filter(o -> o.equivalentDensityFrom() == EquivalentZero.Place.MUDLINE)
+                    .ifPresent(o -> log.add(
+                            root.nested("options").orElseThrow().place("equivalent_density_from"),
+                            "mudline",
+                            EarthBuilder.SEA_NEEDED,
+                            EarthBuilder.GIVE_SEA));
+        }
         CaseChecks checks = new CaseChecks(datum.map(Placed::value), path, shown, log);
         designs.forEach(checks::check);
         Optional<EvidenceTransfer.Result> evidence =
@@ -127,7 +138,9 @@ final class CaseBuilder {
                 log.add(f.place("stack"), "", "is missing", "a well at sea needs it: surface or seabed");
             }
             place = new Datum.AtSea(
-                    water, f.text("stack").orElseThrow(FaultLog.Incomplete::new).equals("seabed"));
+                    water,
+                    f.text("stack").orElseThrow(FaultLog.Incomplete::new).equals("seabed"),
+                    f.amount("sea_water_density"));
         }
         return new Datum(f.needText("name"), f.needAmount("elevation"), place);
     }
@@ -207,9 +220,30 @@ final class CaseBuilder {
                 .withMethod(f.choice("circulation", CirculationMethod.class).orElse(d.method()))
                 .withMudDensity(f.choice("mud_density", MethodOptions.MudDensityModel.class)
                         .orElse(d.mudDensity()))
+                .withMaspBasis(maspBasis(f))
+                .withEquivalentDensityFrom(f.choice("equivalent_density_from", EquivalentZero.Place.class)
+                        .orElse(d.equivalentDensityFrom()))
                 .withSeawaterCredit(f.flag("seawater_credit").orElse(d.seawaterCredit()))
                 .withDepths(
                         f.amount("depth_step").orElse(d.depthStep()),
                         f.count("depth_count").orElse(d.depthCount()));
+    }
+
+    private MaspBasis maspBasis(Fields f) {
+        String basis = f.text("masp").orElse(CaseKeys.GAS_TO_SURFACE);
+        return switch (basis) {
+            case CaseKeys.KICK_LIMITED -> new MaspBasis.KickLimited(maspNumber(f, "masp_influx", basis));
+            case CaseKeys.MUD_AND_GAS -> new MaspBasis.MudAndGas(maspNumber(f, "masp_mud_share", basis));
+            case CaseKeys.FRACTURE_LIMITED -> new MaspBasis.FractureLimited();
+            default -> new MaspBasis.GasToSurface();
+        };
+    }
+
+    private double maspNumber(Fields f, String key, String basis) {
+        if (!f.has(key)) {
+            log.add(f.place(key), "", "is missing", "masp: " + basis + " needs it");
+            throw new FaultLog.Incomplete();
+        }
+        return f.needAmount(key);
     }
 }

@@ -8,6 +8,7 @@ import staunch.control.CirculationMethod;
 import staunch.control.HydrostaticConstant;
 import staunch.control.KillSheetInput;
 import staunch.control.StringFriction;
+import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceUse;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
@@ -37,6 +38,10 @@ final class CaseKeys {
     static final String NO_STRING = "none";
     static final String REQUIRED = "required";
     static final String TOLERANCE = "tolerance";
+    static final String GAS_TO_SURFACE = "gas_to_surface";
+    static final String KICK_LIMITED = "kick_limited";
+    static final String FRACTURE_LIMITED = "fracture_limited";
+    static final String MUD_AND_GAS = "mud_and_gas";
 
     private static final double DEEPEST = 20_000;
 
@@ -88,8 +93,9 @@ final class CaseKeys {
                                     Measure.DENSITY,
                                     990,
                                     1080,
-                                    "Density of the sea, for equivalent densities that count from the mudline.")
-                            .without("Needed where equivalent_density_datum is mudline."))
+                                    "Density of the sea, which counts where equivalent densities are from the mudline, without a"
+                                            + " riser, and as back-up of a subsea stack.")
+                            .without("Needed where equivalent densities count from the mudline; else 1025 kg/m³."))
             .exactlyOne("ground_level", "water_depth");
 
     static final Block STATION = Block.of(
@@ -214,8 +220,9 @@ final class CaseKeys {
             "earth",
             Key.of(
                             "equivalent_density_datum",
-                            new Word(List.of("datum", "mean_sea_level", "mudline")),
-                            "Where equivalent densities and gradients of this block count from.")
+                            new Choice(EquivalentZero.Place.class),
+                            "Where equivalent densities and gradients of this block count from; on land the mudline is"
+                                    + " ground level.")
                     .without("The well's datum (rotary table)."),
             Key.of("pore_pressure", new Nested(PORE_PRESSURE, true), "Pore pressure by vertical depth.")
                     .without("Drilled kick (by default method), pressure window, back-up of casing."),
@@ -260,6 +267,29 @@ final class CaseKeys {
                             .must()),
             List.of());
 
+    static final Block BACK_UP_POINT = Block.of(
+                    "back_up_point",
+                    tvd("tvd"),
+                    tvdss("tvdss"),
+                    amount("pressure", Measure.PRESSURE_ABSOLUTE, 1e5, 4e8, "Pressure outside the casing there.")
+                            .must())
+            .exactlyOne("tvd", "tvdss");
+
+    static final Block BACK_UP = Block.of(
+                    "back_up",
+                    amount(
+                            "density",
+                            Measure.DENSITY,
+                            0,
+                            2700,
+                            "A column of this density from ground level or seabed downwards, without the sea's weight."),
+                    rows(
+                            "points",
+                            BACK_UP_POINT,
+                            "Pressures, downwards, straight between them; above the first and below the last there is"
+                                    + " none."))
+            .exactlyOne("density", "points");
+
     static final Block CASING_STRING = new Block(
             "casing_string",
             with(
@@ -290,7 +320,9 @@ final class CaseKeys {
                             2700,
                             "Density of the mud above the cement behind it."),
                     amount("mix_water", Measure.DENSITY, 900, 1300, "Density of the cement's mix water.")
-                            .without("No back-up outside the casing."),
+                            .without("No back-up outside the casing, unless back_up is given."),
+                    Key.of("back_up", new Nested(BACK_UP, true), "What stands outside the casing against a burst.")
+                            .without("The lower of low pore pressure and the mix-water column from ground or seabed."),
                     amount("allowed_burst_share", Measure.NUMBER, 0.01, 1, "Part of the burst rating that may be used.")
                             .without("The string's part of the lowest surface limit."),
                     amount("test_pressure", Measure.PRESSURE_GAUGE, 0, 2e8, "Pressure test at surface."),
@@ -634,6 +666,19 @@ final class CaseKeys {
             option("gas_model", MethodOptions.GasModel.class, "How the gas behaves."),
             option("circulation", CirculationMethod.class, "How the influx is circulated out."),
             option("mud_density", MethodOptions.MudDensityModel.class, "Whether mud density moves with depth."),
+            Key.of(
+                            "masp",
+                            new Word(List.of(GAS_TO_SURFACE, KICK_LIMITED, FRACTURE_LIMITED, MUD_AND_GAS)),
+                            "Maximum anticipated surface pressure to be shown beside gas to surface.")
+                    .without(GAS_TO_SURFACE),
+            amount("masp_influx", Measure.VOLUME, 0.01, 200, "Influx of masp: kick_limited.")
+                    .without("Needed there."),
+            amount("masp_mud_share", Measure.NUMBER, 0, 1, "Part of the column that mud fills, of masp: mud_and_gas.")
+                    .without("Needed there."),
+            option(
+                    "equivalent_density_from",
+                    EquivalentZero.Place.class,
+                    "Where equivalent densities of results count from; on land the mudline is ground level."),
             Key.of("seawater_credit", new Flag(), "Whether the sea backs up a subsea wellhead and BOP.")
                     .without("false"),
             amount("depth_step", Measure.LENGTH, 0.1, 1000, "Greatest distance of depths along a section.")
@@ -672,7 +717,7 @@ final class CaseKeys {
                             .without("Rows with measured depths are left out."),
                     Key.of(
                                     "equivalent_density_datum",
-                                    new Word(List.of("datum", "mean_sea_level", "mudline")),
+                                    new Choice(EquivalentZero.Place.class),
                                     "Where equivalent densities of its pore pressure count from.")
                             .without("Its datum."),
                     Key.of(

@@ -21,8 +21,10 @@ import staunch.fluid.Mud;
 import staunch.fluid.MudBase;
 import staunch.fluid.MudExpansion;
 import staunch.fluid.RheometerReadings;
+import staunch.well.BurstBackUp;
 import staunch.well.CasingInterval;
 import staunch.well.CasingString;
+import staunch.well.Datum;
 import staunch.well.DrillString;
 import staunch.well.HoleInterval;
 import staunch.well.StringComponent;
@@ -33,12 +35,15 @@ final class DesignBuilder {
 
     private final Fields root;
     private final Map<String, Criteria> criteria;
+    private final Optional<Datum> datum;
     private final Validator validator;
     private final FaultLog log;
 
-    DesignBuilder(Fields root, Map<String, Criteria> criteria, Validator validator, FaultLog log) {
+    DesignBuilder(
+            Fields root, Map<String, Criteria> criteria, Optional<Datum> datum, Validator validator, FaultLog log) {
         this.root = root;
         this.criteria = criteria;
+        this.datum = datum;
         this.validator = validator;
         this.log = log;
     }
@@ -229,7 +234,25 @@ final class DesignBuilder {
                 f.amount("mix_water"),
                 f.amount("allowed_burst_share"),
                 f.amount("test_pressure"),
-                f.amount("liner_top_rating"));
+                f.amount("liner_top_rating"),
+                f.nested("back_up").flatMap(b -> log.attempt(b.place(), () -> backUp(b))));
+    }
+
+    private BurstBackUp backUp(Fields f) {
+        if (f.has("density")) {
+            return new BurstBackUp.OfDensity(f.needAmount("density"));
+        }
+        return new BurstBackUp.OfPressures(f.rows("points").stream()
+                .map(p -> new BurstBackUp.Point(depthBelowDatum(p), p.needAmount("pressure")))
+                .toList());
+    }
+
+    private double depthBelowDatum(Fields f) {
+        OptionalDouble below = f.amount("tvd");
+        return below.isPresent()
+                ? below.getAsDouble()
+                : f.needAmount("tvdss")
+                        + datum.orElseThrow(FaultLog.Incomplete::new).elevation();
     }
 
     /** Keys of a stretch over those of its string. */
@@ -267,7 +290,8 @@ final class DesignBuilder {
                 f.amount("yield_strength"),
                 f.amount("burst_rating"),
                 f.amount("connection_rating"),
-                f.amount("wear").orElse(0));
+                f.amount("wear").orElse(0),
+                f.amount("weight"));
     }
 
     private double insideDiameter(Fields f, double outside) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import staunch.earth.EarthModel;
+import staunch.earth.EquivalentZero;
 import staunch.earth.FormationTop;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
@@ -32,41 +33,29 @@ final class EarthBuilder {
     /** Difference between a profile that is straight in pressure and one in equivalent density, Pa: 0.3 psi. */
     private static final double CHORD = 2000;
 
+    static final String SEA_NEEDED = "mudline needs the density of the sea";
+    static final String GIVE_SEA = "give datum: sea_water_density";
+
     private final Fields earth;
     private final Datum datum;
-    private final OptionalDouble seaWater;
     private final Optional<WellPath> path;
     private final UnitSystem units;
     private final FaultLog log;
 
     EarthBuilder(Fields earth, Placed<Datum> datum, Optional<WellPath> path, UnitSystem units, FaultLog log) {
-        this(earth, datum.value(), datum.fields().amount("sea_water_density"), path, units, log);
+        this(earth, datum.value(), path, units, log);
     }
 
-    EarthBuilder(
-            Fields earth,
-            Datum datum,
-            OptionalDouble seaWater,
-            Optional<WellPath> path,
-            UnitSystem units,
-            FaultLog log) {
+    EarthBuilder(Fields earth, Datum datum, Optional<WellPath> path, UnitSystem units, FaultLog log) {
         this.earth = earth;
         this.datum = datum;
-        this.seaWater = seaWater;
         this.path = path;
         this.units = units;
         this.log = log;
     }
 
-    /** Depth and pressure from which equivalent densities count: p = p₀ + ρ g (z − z₀). */
-    private record Zero(double verticalDepth, double pressure) {
-        double pressureOf(double density, double z) {
-            return pressure + density * Physics.GRAVITY * (z - verticalDepth);
-        }
-    }
-
     EarthModel build() {
-        Optional<Zero> zero = log.attempt(earth.place("equivalent_density_datum"), this::zero);
+        Optional<EquivalentZero> zero = log.attempt(earth.place("equivalent_density_datum"), this::zero);
         Optional<Range> pore = zero.flatMap(z -> range("pore_pressure", z));
         Optional<Range> strength = zero.flatMap(z -> range("strength", z));
         List<StrengthTest> tests = new ArrayList<>();
@@ -87,26 +76,18 @@ final class EarthBuilder {
         return log.attempt(earth.place("equivalent_density_datum"), this::zero).flatMap(z -> range("pore_pressure", z));
     }
 
-    private Zero zero() {
-        return switch (earth.text("equivalent_density_datum").orElse("datum")) {
-            case "mean_sea_level" -> new Zero(datum.elevation(), Physics.ATMOSPHERE);
-            case "mudline" -> mudline();
-            default -> new Zero(0, Physics.ATMOSPHERE);
-        };
-    }
-
-    private Zero mudline() {
-        boolean land = !(datum.place() instanceof Datum.AtSea);
-        if (land || seaWater.isEmpty()) {
-            log.add(
-                    earth.place("equivalent_density_datum"),
-                    "mudline",
-                    land ? "mudline is for a well at sea" : "mudline needs the density of the sea",
-                    land ? "use datum or mean_sea_level" : "give datum: sea_water_density");
+    private EquivalentZero zero() {
+        EquivalentZero.Place place = earth.choice("equivalent_density_datum", EquivalentZero.Place.class)
+                .orElse(EquivalentZero.Place.DATUM);
+        if (place == EquivalentZero.Place.MUDLINE && seaUnknown(datum)) {
+            log.add(earth.place("equivalent_density_datum"), "mudline", SEA_NEEDED, GIVE_SEA);
             throw new FaultLog.Incomplete();
         }
-        double sea = seaWater.getAsDouble() * Physics.GRAVITY * ((Datum.AtSea) datum.place()).waterDepth();
-        return new Zero(datum.groundOrSeabedDepth(), Physics.ATMOSPHERE + sea);
+        return EquivalentZero.of(place, datum);
+    }
+
+    static boolean seaUnknown(Datum datum) {
+        return datum.place() instanceof Datum.AtSea sea && sea.seaWaterDensity().isEmpty();
     }
 
     private double depth(Fields f, String tvd, String tvdss) {
@@ -118,21 +99,21 @@ final class EarthBuilder {
         return depth(f, "tvd", "tvdss");
     }
 
-    private static double pressure(Fields f, String key, double z, Zero zero) {
+    private static double pressure(Fields f, String key, double z, EquivalentZero zero) {
         Values.Rock rock = rock(f, key);
         return rock instanceof Values.Equivalent e
-                ? zero.pressureOf(e.density(), z)
+                ? zero.pressure(e.density(), z)
                 : ((Values.Pressure) rock).absolute();
     }
 
-    private Optional<Range> range(String key, Zero zero) {
+    private Optional<Range> range(String key, EquivalentZero zero) {
         return earth.nested(key).flatMap(f -> {
             List<Fields> rows = f.has("file") ? f.table("file") : f.rows("points");
             return rows.isEmpty() ? Optional.empty() : log.attempt(f.place(), () -> range(f, rows, zero));
         });
     }
 
-    private Range range(Fields f, List<Fields> rows, Zero zero) {
+    private Range range(Fields f, List<Fields> rows, EquivalentZero zero) {
         checkOrder(rows, this::depth, true);
         List<String> given = ESTIMATES.stream()
                 .filter(key -> rows.stream().anyMatch(r -> r.has(key)))
@@ -167,7 +148,7 @@ final class EarthBuilder {
      * densities are given at both ends of a stretch, these are taken as straight, and points are put between until the
      * difference is below {@link #CHORD}.
      */
-    private Map<String, PressureProfile> profiles(List<Fields> rows, List<String> estimates, Zero zero) {
+    private Map<String, PressureProfile> profiles(List<Fields> rows, List<String> estimates, EquivalentZero zero) {
         int[] parts = new int[rows.size()];
         for (int i = 1; i < rows.size(); i++) {
             parts[i] = 1;
@@ -208,10 +189,10 @@ final class EarthBuilder {
         return (int) Math.ceil(Math.sqrt(Math.max(1, miss / CHORD)));
     }
 
-    private double between(Fields above, Fields below, String key, double share, Zero zero) {
+    private double between(Fields above, Fields below, String key, double share, EquivalentZero zero) {
         double z = depth(above) + share * (depth(below) - depth(above));
         if (rock(above, key) instanceof Values.Equivalent a && rock(below, key) instanceof Values.Equivalent b) {
-            return zero.pressureOf(a.density() + share * (b.density() - a.density()), z);
+            return zero.pressure(a.density() + share * (b.density() - a.density()), z);
         }
         double top = pressure(above, key, depth(above), zero);
         return top + share * (pressure(below, key, depth(below), zero) - top);
@@ -221,7 +202,7 @@ final class EarthBuilder {
         return f.rock(key).orElseThrow(FaultLog.Incomplete::new);
     }
 
-    private void checkSpread(List<Fields> rows, Zero zero) {
+    private void checkSpread(List<Fields> rows, EquivalentZero zero) {
         boolean wrong = false;
         for (Fields row : rows) {
             double z = depth(row);
@@ -275,7 +256,7 @@ final class EarthBuilder {
         return units.precise(depth, Measure.DEPTH) + " below the datum";
     }
 
-    private StrengthTest test(Fields f, Zero zero) {
+    private StrengthTest test(Fields f, EquivalentZero zero) {
         double z =
                 f.has("md") ? path.orElseThrow(FaultLog.Incomplete::new).verticalDepth(f.needAmount("md")) : depth(f);
         OptionalDouble mud = f.amount("test_mud");
@@ -300,7 +281,7 @@ final class EarthBuilder {
     }
 
     /** A pressure, or a density from elsewhere, becomes an equivalent density from the datum at the zone's top. */
-    private WeakZone zone(Fields f, Zero zero) {
+    private WeakZone zone(Fields f, EquivalentZero zero) {
         double top = depth(f, "top_tvd", "top_tvdss");
         double bottom = depth(f, "bottom_tvd", "bottom_tvdss");
         double pressure = pressure(f, "strength", top, zero);

@@ -150,12 +150,13 @@ final class EvidenceBuilder {
         String name = f.needText("name");
         Datum.Place place = f.has("ground_level")
                 ? new Datum.OnLand(f.needAmount("ground_level"))
-                : new Datum.AtSea(f.needAmount("water_depth"), false);
+                : new Datum.AtSea(
+                        f.needAmount("water_depth"), false, datum.fields().amount("sea_water_density"));
         Datum zero = new Datum("datum of " + name, f.needAmount("elevation"), place);
         List<Warning> found = new ArrayList<>();
         Optional<WellPath> path = f.nested("survey").map(s -> new SurveyBuilder(f, units, log, found).path(s));
         found.forEach(w -> warnings.add(new Warning("offset well " + name + ", " + w.subject(), w.text())));
-        EarthBuilder earth = new EarthBuilder(f, zero, datum.fields().amount("sea_water_density"), path, units, log);
+        EarthBuilder earth = new EarthBuilder(f, zero, path, units, log);
         Range pore = earth.porePressure().orElseThrow(FaultLog.Incomplete::new);
         return new Known(new OffsetSite(name, zero, path), f.needAmount("distance"), pore.likely(), f, earth.tops());
     }

@@ -17,6 +17,7 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 import staunch.chart.Palette.Dash;
 import staunch.chart.Plot.Look;
 import staunch.design.WellCase;
+import staunch.earth.EquivalentZero;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
 import staunch.envelope.DepthPoint;
@@ -30,7 +31,6 @@ import staunch.envelope.SurfaceLimit;
 import staunch.envelope.Tolerance;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
-import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 
@@ -320,6 +320,7 @@ public final class Charts {
     private static Figure window(
             String name, String title, WellCase wellCase, List<SectionEnvelope> sections, UnitSystem units) {
         record Drawn(WindowCurve curve, double[] x, double[] y) {}
+        EquivalentZero zero = sections.get(0).window().equivalentDensityFrom();
         List<Drawn> drawn = new ArrayList<>();
         List<Double> across = new ArrayList<>();
         List<Double> depths = new ArrayList<>();
@@ -327,7 +328,7 @@ public final class Charts {
             List<double[]> points = new ArrayList<>();
             for (SectionEnvelope section : sections) {
                 for (PressureWindow.Point p : section.window().points()) {
-                    OptionalDouble emw = equivalent(curve.pressure.apply(p), p.verticalDepth(), units);
+                    OptionalDouble emw = equivalent(zero, curve.pressure.apply(p), p.verticalDepth(), units);
                     double depth = units.fromSi(p.verticalDepth(), Measure.DEPTH);
                     points.add(new double[] {emw.orElse(0), emw.isPresent() ? depth : Double.NaN});
                     emw.ifPresent(across::add);
@@ -351,12 +352,11 @@ public final class Charts {
                 .filter(t -> t.verticalDepth() >= units.toSi(top, Measure.DEPTH) - RAT_HOLE
                         && t.verticalDepth() <= units.toSi(bottom, Measure.DEPTH))
                 .toList();
-        tests.forEach(t -> equivalent(OptionalDouble.of(t.pressure()), t.verticalDepth(), units)
+        tests.forEach(t -> equivalent(zero, OptionalDouble.of(t.pressure()), t.verticalDepth(), units)
                 .ifPresent(across::add));
         double room = 0.02 * (bottom - top);
         Axis value = Axis.around(
-                "Equivalent mud weight from " + wellCase.datum().name() + " ["
-                        + label(units, Measure.EQUIVALENT_DENSITY) + "]",
+                "Equivalent mud weight from " + zero.name() + " [" + label(units, Measure.EQUIVALENT_DENSITY) + "]",
                 across);
         Axis depth = new Axis(
                 "True vertical depth below " + wellCase.datum().name() + " [" + label(units, Measure.DEPTH) + "]",
@@ -372,8 +372,9 @@ public final class Charts {
                         standing.title(),
                         Look.marksOnly(Palette.PURPLE, TEST_MARKERS.get(standing)),
                         some.stream()
-                                .mapToDouble(t -> equivalent(OptionalDouble.of(t.pressure()), t.verticalDepth(), units)
-                                        .orElse(0))
+                                .mapToDouble(
+                                        t -> equivalent(zero, OptionalDouble.of(t.pressure()), t.verticalDepth(), units)
+                                                .orElse(0))
                                 .toArray(),
                         some.stream()
                                 .mapToDouble(t -> units.fromSi(t.verticalDepth(), Measure.DEPTH))
@@ -392,7 +393,8 @@ public final class Charts {
         String shown = String.join(", ", drawn.stream().map(d -> d.curve.title).toList());
         return plot.image(
                 title,
-                "Equivalent mud weight against true vertical depth, depth downwards: " + shown + ". "
+                "Equivalent mud weight from " + zero.name() + " against true vertical depth, depth downwards: " + shown
+                        + ". "
                         + (sections.size() == 1
                                 ? sections.get(0).window().verdict().statement() + "."
                                 : ""));
@@ -451,11 +453,13 @@ public final class Charts {
                 .toArray();
     }
 
-    private static OptionalDouble equivalent(OptionalDouble pressure, double verticalDepth, UnitSystem units) {
-        return pressure.isPresent() && verticalDepth >= 1
-                ? OptionalDouble.of(units.fromSi(
-                        EquivalentDensity.of(pressure.getAsDouble(), verticalDepth), Measure.EQUIVALENT_DENSITY))
-                : OptionalDouble.empty();
+    private static OptionalDouble equivalent(
+            EquivalentZero zero, OptionalDouble pressure, double verticalDepth, UnitSystem units) {
+        OptionalDouble density =
+                pressure.isPresent() ? zero.density(pressure.getAsDouble(), verticalDepth) : OptionalDouble.empty();
+        return density.isPresent()
+                ? OptionalDouble.of(units.fromSi(density.getAsDouble(), Measure.EQUIVALENT_DENSITY))
+                : density;
     }
 
     private static OptionalDouble volume(Tolerance tolerance) {

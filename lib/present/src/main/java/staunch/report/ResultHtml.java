@@ -14,6 +14,7 @@ import staunch.envelope.IntensityLimit;
 import staunch.envelope.Kick;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
+import staunch.envelope.Masp;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.PressureWindow;
 import staunch.envelope.SectionEnvelope;
@@ -80,6 +81,9 @@ public final class ResultHtml {
         }
         if (result instanceof Maasp maasp) {
             return Optional.of(maasp(maasp, units));
+        }
+        if (result instanceof Masp masp) {
+            return Optional.of(masp(masp, units));
         }
         if (result instanceof HandCalculation hand) {
             ResultTable steps = Tables.handCalculation(hand, units);
@@ -152,6 +156,9 @@ public final class ResultHtml {
         lines.put("swabbed kick, to surface", ResultWords.full(section.swabbed().circulatedToSurface(), units));
         lines.put("formation MAASP", ResultWords.formationMaasp(section.maasp(), units));
         lines.put("lowest surface limit", ResultWords.lowestSurfaceLimit(section.maasp(), units));
+        section.masps()
+                .forEach(m -> lines.put(
+                        "MASP, " + ResultWords.basis(m.basis(), units), ResultWords.masp(Optional.of(m), units)));
         lines.put("intensity for the required volume", ResultWords.text(section.largestIntensity(), units));
         lines.put("zero-gain margin", ResultWords.text(section.zeroGainMargin(), units));
         lines.put("pressure window", section.window().verdict().statement());
@@ -197,6 +204,22 @@ public final class ResultHtml {
                         "lowest surface limit",
                         ResultWords.lowestSurfaceLimit(Optional.of(maasp), units)),
                 List.of(Tables.maasp(maasp, units)));
+    }
+
+    private static Parts masp(Masp masp, UnitSystem units) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        lines.put("basis", masp.basis().title());
+        lines.put("set by", masp.notAssessed().map(r -> "not assessed: " + r).orElse(masp.from()));
+        masp.formationPressure()
+                .ifPresent(p -> lines.put(
+                        "formation pressure",
+                        units.text(p, Measure.PRESSURE_ABSOLUTE, RoundingMode.CEILING) + " at "
+                                + units.text(masp.fromVerticalDepth().orElseThrow(), Measure.DEPTH) + " TVD"));
+        lines.put("ratings", masp.verdict().statement());
+        return new Parts(
+                "MASP, " + ResultWords.basis(masp.basis(), units) + ": " + ResultWords.masp(Optional.of(masp), units),
+                lines,
+                masp.checks().isEmpty() ? List.of() : List.of(Tables.maspChecks(masp, units)));
     }
 
     private static Parts margin(InfluxMargin margin, UnitSystem units) {

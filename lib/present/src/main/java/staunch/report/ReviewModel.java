@@ -21,10 +21,12 @@ import staunch.chart.NotDrawn;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
+import staunch.earth.EquivalentZero;
 import staunch.envelope.DepthPoint;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
+import staunch.envelope.Masp;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.SurfaceLimit;
@@ -75,13 +77,19 @@ final class ReviewModel {
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
+        root.put("maspBasis", envelope.options().maspBasis().title());
         root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));
         root.put("schematic", figure(Charts.schematic(wellCase, envelope, units)));
         root.put("wellWindow", figure(Charts.pressureWindow(wellCase, envelope, units)));
         root.put("casing", table(Tables.casingProgramme(design, units)));
         root.put("holes", table(Tables.holeProgramme(design, units)));
         root.put("criteria", table(Tables.criteria(design, units)));
-        root.put("tests", table(Tables.strengthTests(wellCase.earth(), units)));
+        root.put(
+                "tests",
+                table(Tables.strengthTests(
+                        wellCase.earth(),
+                        EquivalentZero.of(envelope.options().equivalentDensityFrom(), wellCase.datum()),
+                        units)));
         root.put(
                 "warnings",
                 warnings(Stream.concat(wellCase.warnings().stream(), envelope.warnings().stream())
@@ -142,6 +150,11 @@ final class ReviewModel {
         model.put(
                 "lowestAt",
                 section.maasp().flatMap(Maasp::lowest).map(SurfaceLimit::name).orElse(""));
+        model.put("masps", section.masps().stream().map(this::masp).toList());
+        List<ResultTable> masps = new ArrayList<>();
+        masps.add(Tables.masp(section, units));
+        section.masps().forEach(m -> masps.add(Tables.maspChecks(m, units)));
+        model.put("maspTables", tables(masps));
         model.put("warnings", warnings(section.warnings()));
         Figure window = Charts.pressureWindow(wellCase, section, units);
         List<Figure> figures = section.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN
@@ -213,6 +226,21 @@ final class ReviewModel {
             }
         }
         return reasons.size() == 1 ? reasons.stream().findFirst() : Optional.empty();
+    }
+
+    private Map<String, Object> masp(Masp masp) {
+        return Map.of(
+                "basis", ResultWords.basis(masp.basis(), units),
+                "pressure",
+                        masp.pressure().isPresent()
+                                ? units.number(
+                                        masp.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.CEILING)
+                                : NONE,
+                "at", masp.at(),
+                "full", ResultWords.masp(Optional.of(masp), units),
+                "outcome", masp.verdict().outcome().name(),
+                "outcomeTitle", masp.verdict().outcome().title(),
+                "statement", ResultWords.detail(masp.verdict()));
     }
 
     private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {

@@ -7,11 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import staunch.design.StringSteel;
+import staunch.earth.EquivalentZero;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
 import staunch.envelope.Kick;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
+import staunch.envelope.Masp;
+import staunch.envelope.MaspBasis;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SurfaceLimit;
@@ -21,6 +24,8 @@ import staunch.envelope.Verdict;
 import staunch.envelope.WeakPoint;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
+import staunch.well.BurstBackUp;
+import staunch.well.CasingString;
 
 /** Results in words, with their numbers in chosen units and rounded to the safe side. */
 public final class ResultWords {
@@ -166,6 +171,53 @@ public final class ResultWords {
                 .orElse("not assessed");
     }
 
+    /** MASP in words with where it stands and whether the ratings hold it, or why there is none. */
+    public static String masp(Optional<Masp> masp, UnitSystem units) {
+        return masp.map(m -> m.pressure().isPresent()
+                        ? maspPressure(m, units) + " at " + m.at() + ", "
+                                + m.verdict().outcome().title()
+                        : "not assessed")
+                .orElse("–");
+    }
+
+    /** A MASP alone, rounded up; "not assessed" where there is none. */
+    public static String maspPressure(Masp masp, UnitSystem units) {
+        return masp.pressure().isPresent()
+                ? units.text(masp.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, RoundingMode.CEILING)
+                : "not assessed";
+    }
+
+    /** Basis of a MASP in a few words with its number. */
+    public static String basis(MaspBasis basis, UnitSystem units) {
+        if (basis instanceof MaspBasis.KickLimited kick) {
+            return "kick-limited, influx of " + units.text(kick.volume(), Measure.VOLUME);
+        }
+        if (basis instanceof MaspBasis.MudAndGas mixed) {
+            return UnitSystem.SI.precise(100 * mixed.mudShare(), Measure.NUMBER) + " % mud below gas";
+        }
+        return basis instanceof MaspBasis.FractureLimited ? "fracture-limited" : "gas to surface";
+    }
+
+    /** Where equivalent mud weights count from, as a sentence. */
+    public static String equivalentFrom(EquivalentZero zero) {
+        return "Equivalent mud weights (EMW) from " + zero.name() + ".";
+    }
+
+    /** What stands outside a casing against a burst. */
+    static String backUp(CasingString string, UnitSystem units) {
+        Optional<BurstBackUp> given = string.backUp();
+        if (given.isPresent() && given.get() instanceof BurstBackUp.OfDensity column) {
+            return "as specified, " + units.text(column.density(), Measure.DENSITY);
+        }
+        if (given.isPresent()) {
+            return "as specified, by depth";
+        }
+        return string.mixWaterDensity().isPresent()
+                ? "pore pressure or mix water of "
+                        + units.text(string.mixWaterDensity().getAsDouble(), Measure.DENSITY)
+                : "none";
+    }
+
     /** The margin of one scenario while its influx is circulated out, in a few words; empty where there is none. */
     public static Optional<InfluxMargin> margin(SectionEnvelope section, Kick.Scenario scenario) {
         return section.margins().stream().filter(m -> m.scenario() == scenario).findFirst();
@@ -204,7 +256,7 @@ public final class ResultWords {
     static String steel() {
         return "Plain pipe of nominal diameters at "
                 + UnitSystem.METRIC.text(StringSteel.DENSITY, Measure.DENSITY)
-                + ", couplings not counted.";
+                + ", couplings not counted; where the case gives the nominal weight, by that, threaded and coupled.";
     }
 
     /** The choices of method as question and answer. */
@@ -217,6 +269,10 @@ public final class ResultWords {
                 List.of("Gas", options.gasModel().title()),
                 List.of("Circulation", options.method().title()),
                 List.of("Mud density", options.mudDensity().title()),
+                List.of("MASP", options.maspBasis().title() + maspNumber(options.maspBasis(), units)),
+                List.of(
+                        "Equivalent mud weights from",
+                        options.equivalentDensityFrom().title()),
                 List.of("Seawater back-up of wellhead and BOP", options.seawaterCredit() ? "counted" : "not counted"),
                 List.of(
                         "Depths along a section",
@@ -225,6 +281,11 @@ public final class ResultWords {
                                 + ", not more than "
                                 + units.text(options.depthStep(), Measure.LENGTH)
                                 + " apart"));
+    }
+
+    private static String maspNumber(MaspBasis basis, UnitSystem units) {
+        boolean numbered = basis instanceof MaspBasis.KickLimited || basis instanceof MaspBasis.MudAndGas;
+        return numbered ? " (" + basis(basis, units) + ")" : "";
     }
 
     private static Optional<String> notAssessed(Tolerance tolerance) {

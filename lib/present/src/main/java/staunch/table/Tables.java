@@ -25,6 +25,7 @@ import staunch.design.SectionOutcome;
 import staunch.design.SteelUse;
 import staunch.design.StringSteel;
 import staunch.earth.EarthModel;
+import staunch.earth.EquivalentZero;
 import staunch.earth.StrengthTest;
 import staunch.envelope.Assumption;
 import staunch.envelope.Criteria;
@@ -35,6 +36,8 @@ import staunch.envelope.IntensityPoint;
 import staunch.envelope.Kick;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
+import staunch.envelope.Masp;
+import staunch.envelope.MaspCheck;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.PressureWindow;
 import staunch.envelope.SectionEnvelope;
@@ -44,7 +47,6 @@ import staunch.envelope.Tolerance;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
 import staunch.limit.CasingBurst;
-import staunch.units.EquivalentDensity;
 import staunch.units.Fault;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
@@ -114,13 +116,19 @@ public final class Tables {
                 .optional(
                         "Lowest surface limit", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::lowest))
                 .text("Lowest surface limit at", s -> lowestName(s.maasp()))
+                .optional("MASP", Measure.PRESSURE_GAUGE, CEILING, s -> toPressure(s.masp()))
+                .optionalText("MASP at", s -> s.masp().map(Masp::at))
+                .optionalText(
+                        "MASP verdict",
+                        s -> s.masp().map(m -> m.verdict().outcome().title()))
                 .text("Verdict", s -> s.verdict().outcome().title())
                 .text("Governing limit", s -> s.verdict().governing())
                 .text("Statement", s -> s.verdict().statement())
                 .table(
                         "Section summary",
                         "Tolerances are volumes at bottom-hole conditions at shut-in, rounded down; margins are the"
-                                + " least pressure margin while the required (or detectable) influx is circulated out.");
+                                + " least pressure margin while the required (or detectable) influx is circulated out."
+                                + " MASP is a design load of the equipment, rounded up, with a verdict of its own.");
     }
 
     /** Casing designs compared, one row per hole section and design, in numbers. */
@@ -281,6 +289,7 @@ public final class Tables {
                         s -> s.swabbed().required())
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
                 .text("Lowest surface limit", s -> ResultWords.lowestSurfaceLimit(s.maasp(), units))
+                .text("MASP", s -> ResultWords.masp(s.masp(), units))
                 .text("Verdict", s -> s.verdict().outcome().title())
                 .text("Governing limit", s -> s.verdict().governing())
                 .table("Verdicts", "");
@@ -333,7 +342,7 @@ public final class Tables {
                 .table("Influx at section TD", "Formation pressure rounded up.");
     }
 
-    /** Pressures over the exposed depths, absolute and as equivalent mud weight from the datum. */
+    /** Pressures over the exposed depths, absolute and as equivalent mud weight from the zero of the results. */
     public static ResultTable pressureWindow(SectionEnvelope section, UnitSystem units) {
         Rows<PressureWindow.Point> rows = new Rows<>(section.window().points(), units)
                 .number("Depth MD", Measure.DEPTH, HALF_EVEN, PressureWindow.Point::measuredDepth)
@@ -346,9 +355,13 @@ public final class Tables {
                     column.title + " EMW",
                     Measure.EQUIVALENT_DENSITY,
                     column.rounding,
-                    p -> equivalent(column.pressure.apply(p), p.verticalDepth()));
+                    p -> equivalent(
+                            section.window().equivalentDensityFrom(), column.pressure.apply(p), p.verticalDepth()));
         }
-        return rows.table("Pressure window", "Pore pressure rounded up, strength and limit down.");
+        return rows.table(
+                "Pressure window",
+                "Pore pressure rounded up, strength and limit down. "
+                        + ResultWords.equivalentFrom(section.window().equivalentDensityFrom()));
     }
 
     /** Whether pore pressure plus trip margin ≤ mud ≤ strength less margin, one row per section. */
@@ -439,6 +452,45 @@ public final class Tables {
                 .table("MAASP components against mud weight", "Pressures rounded down.");
     }
 
+    /** Maximum anticipated surface pressure of a section, one row per basis. */
+    public static ResultTable masp(SectionEnvelope section, UnitSystem units) {
+        return new Rows<>(section.masps(), units)
+                .text("Basis", m -> ResultWords.basis(m.basis(), units))
+                .optional("MASP", Measure.PRESSURE_GAUGE, CEILING, Masp::pressure)
+                .text("At", Masp::at)
+                .text(
+                        "Set by",
+                        m -> m.notAssessed().map(r -> "not assessed: " + r).orElse(m.from()))
+                .optional("Formation TVD", Measure.DEPTH, HALF_EVEN, Masp::fromVerticalDepth)
+                .optional("Formation pressure", Measure.PRESSURE_ABSOLUTE, CEILING, Masp::formationPressure)
+                .text("Ratings", m -> m.verdict().outcome().title())
+                .text("Statement", m -> ResultWords.detail(m.verdict()))
+                .table(
+                        "MASP",
+                        "Maximum anticipated surface pressure, a design load: rounded up, above the atmosphere. A load equal"
+                                + " to its rating fails.");
+    }
+
+    /** The load of a maximum anticipated surface pressure on every component, with its rating and margin. */
+    public static ResultTable maspChecks(Masp masp, UnitSystem units) {
+        return new Rows<>(masp.checks(), units)
+                .text("Component", MaspCheck::name)
+                .text("Kind", c -> c.type().title())
+                .number("Depth TVD", Measure.DEPTH, HALF_EVEN, MaspCheck::verticalDepth)
+                .optional("Load inside", Measure.PRESSURE_GAUGE, CEILING, MaspCheck::load)
+                .optional("Holds inside", Measure.PRESSURE_GAUGE, FLOOR, MaspCheck::holds)
+                .optional("Margin", Measure.PRESSURE_DIFFERENCE, FLOOR, MaspCheck::margin)
+                .text(
+                        "Verdict",
+                        c -> c.outcome().title()
+                                + c.notAssessed().map(r -> ": " + r).orElse(""))
+                .table(
+                        "MASP against ratings, " + ResultWords.basis(masp.basis(), units),
+                        "At the depth of least margin; pressures above the atmosphere at that depth. Casing holds back-up"
+                                + " plus the allowed share of its burst rating; equipment its rating. Loads rounded up, what"
+                                + " holds and margins down.");
+    }
+
     /** Least margins while an influx is circulated out, one row per scenario. */
     public static ResultTable influxMargins(SectionEnvelope section, UnitSystem units) {
         return new Rows<>(section.margins(), units)
@@ -505,6 +557,11 @@ public final class Tables {
                 .number("Bottom MD", Measure.DEPTH, HALF_EVEN, s -> s.interval().bottomDepth())
                 .number("OD", Measure.DIAMETER, HALF_EVEN, s -> s.interval().outsideDiameter())
                 .number("ID", Measure.DIAMETER, HALF_EVEN, s -> s.interval().insideDiameter())
+                .optional(
+                        "Weight",
+                        Measure.LINEAR_MASS,
+                        HALF_EVEN,
+                        s -> s.interval().nominalWeight())
                 .text("Grade", s -> s.interval().grade().orElse("not given"))
                 .optional(
                         "Burst rating",
@@ -519,6 +576,7 @@ public final class Tables {
                         Measure.DEPTH,
                         HALF_EVEN,
                         s -> s.string().topOfCement())
+                .text("Back-up", s -> ResultWords.backUp(s.string(), units))
                 .optional(
                         "Test pressure",
                         Measure.PRESSURE_GAUGE,
@@ -615,8 +673,12 @@ public final class Tables {
                 .table("Inputs", "As the case gives them.");
     }
 
-    /** Leak-off and integrity tests. */
-    public static ResultTable strengthTests(EarthModel earth, UnitSystem units) {
+    /**
+     * Leak-off and integrity tests.
+     *
+     * @param zero where their equivalent mud weights count from
+     */
+    public static ResultTable strengthTests(EarthModel earth, EquivalentZero zero, UnitSystem units) {
         return new Rows<>(earth.tests(), units)
                 .text("Test", StrengthTest::name)
                 .text("Standing", t -> t.standing().title())
@@ -626,10 +688,10 @@ public final class Tables {
                         "Pressure EMW",
                         Measure.EQUIVALENT_DENSITY,
                         FLOOR,
-                        t -> equivalent(OptionalDouble.of(t.pressure()), t.verticalDepth()))
+                        t -> zero.density(t.pressure(), t.verticalDepth()))
                 .optional("Test mud", Measure.DENSITY, HALF_EVEN, StrengthTest::testMudDensity)
                 .text("Source", t -> t.source().text())
-                .table("Strength tests", "Pressures rounded down.");
+                .table("Strength tests", "Pressures rounded down. " + ResultWords.equivalentFrom(zero));
     }
 
     /** Choices of method. */
@@ -697,10 +759,12 @@ public final class Tables {
         return units.text(value, measure, measure == Measure.VOLUME ? FLOOR : HALF_EVEN);
     }
 
-    private static OptionalDouble equivalent(OptionalDouble pressure, double verticalDepth) {
-        return pressure.isPresent() && verticalDepth >= 1
-                ? OptionalDouble.of(EquivalentDensity.of(pressure.getAsDouble(), verticalDepth))
-                : OptionalDouble.empty();
+    private static OptionalDouble equivalent(EquivalentZero zero, OptionalDouble pressure, double verticalDepth) {
+        return pressure.isPresent() ? zero.density(pressure.getAsDouble(), verticalDepth) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble toPressure(Optional<Masp> masp) {
+        return masp.map(Masp::pressure).orElse(OptionalDouble.empty());
     }
 
     private static <T> OptionalDouble toDouble(Optional<T> value, ToDoubleFunction<T> of) {

@@ -57,7 +57,7 @@ ${css}
 <div class="scroll">
 <table class="summary">
 <thead>
-<tr><th class="s">Section</th><th class="v">Verdict</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th></tr>
+<tr><th class="s">Section</th><th class="v">Verdict</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th class="n p">MASP<br/><span class="unit">${maaspUnit}</span></th></tr>
 </thead>
 <tbody>
 <#list sections as s>
@@ -70,12 +70,13 @@ ${css}
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
 <td class="n">${s.lowestLimit}<#if s.lowestAt?has_content><br/><span class="small">${s.lowestAt}</span></#if></td>
+<td class="n masp"><#if s.masps?has_content><#list s.masps?reverse as m><#if m?index == 0>${m.pressure} <span class="small">at ${m.at}</span><br/><strong class="${m.outcome?lower_case}">${m.outcomeTitle}</strong><#if m.outcome != "HOLDS"><br/><span class="small">${m.statement}</span></#if><#if s.masps?size != 1><br/><span class="small">${m.basis}</span></#if><#else><br/><span class="small">${m.basis} ${m.pressure}, ${m.outcomeTitle}</span></#if></#list><#else>–</#if></td>
 </tr>
 </#list>
 </tbody>
 </table>
 </div>
-<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down; of the formation while it is circulated past it, and of casing and equipment while it is circulated to surface. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MAASP and margins rounded down.</p>
+<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down; of the formation while it is circulated past it, and of casing and equipment while it is circulated to surface. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MASP: maximum anticipated surface pressure, ${maspBasis}; a design load of wellhead, stack, casing and choke line with a verdict of its own, since it is no answer about circulating a kick. MAASP and margins rounded down, MASP up.</p>
 </section>
 
 <section id="well">
@@ -110,7 +111,8 @@ ${css}
 <tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
 </#if>
 <tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>
-</tbody></table>
+<#list s.masps as m><tr><th>MASP, ${m.basis}</th><td>${m.full}<#if m.statement != m.outcomeTitle>: ${m.statement}</#if>.</td></tr>
+</#list></tbody></table>
 </div>
 <#if s.warnings?has_content>
 <h3>Warnings</h3>
@@ -126,6 +128,10 @@ ${css}
 <#if s.maaspTables?has_content>
 <h3>MAASP</h3>
 <div class="tables"><#list s.maaspTables as t><@table t/></#list></div>
+</#if>
+<#if s.maspTables?has_content>
+<h3>MASP and ratings</h3>
+<div class="tables"><#list s.maspTables as t><@table t/></#list></div>
 </#if>
 <#if s.toleranceTables?has_content>
 <h3>Kick tolerance</h3>

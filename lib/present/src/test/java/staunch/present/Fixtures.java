@@ -13,6 +13,7 @@ import staunch.design.Comparison;
 import staunch.design.InputFile;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
+import staunch.earth.EquivalentZero;
 import staunch.earth.FormationTop;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
@@ -31,6 +32,9 @@ import staunch.envelope.IntensityPoint;
 import staunch.envelope.Kick;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
+import staunch.envelope.Masp;
+import staunch.envelope.MaspBasis;
+import staunch.envelope.MaspCheck;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.PressureWindow;
 import staunch.envelope.SectionEnvelope;
@@ -52,6 +56,7 @@ import staunch.limit.PressureRating;
 import staunch.limit.StackElement;
 import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
+import staunch.units.Physics;
 import staunch.units.Quantity;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
@@ -385,7 +390,7 @@ public final class Fixtures {
                     strengthKnown ? OptionalDouble.of(emw(strength(tvd), z)) : OptionalDouble.empty(),
                     strengthKnown ? OptionalDouble.of(emw(strength(tvd), z) - psi(50)) : OptionalDouble.empty()));
         }
-        return new PressureWindow(points, verdict);
+        return new PressureWindow(points, verdict, new EquivalentZero("rotary table", 0, Physics.ATMOSPHERE));
     }
 
     private static WeakPoint weakPoint(String name, double md, double ppg) {
@@ -595,9 +600,44 @@ public final class Fixtures {
                         .orElse(new IntensityLimit.NotAssessed("the tolerance is not assessed")),
                 shoe.map(s -> maasp(s, mud, 6400)),
                 shoe.map(s -> sweep(s, mud, 6400)).orElse(List.of()),
+                shoe.map(s -> List.of(masp())).orElse(List.of()),
                 margins,
                 assumptions(),
                 warnings);
+    }
+
+    private static Masp masp() {
+        return new Masp(
+                new MaspBasis.GasToSurface(),
+                OptionalDouble.of(psi(5180.4)),
+                "surface",
+                0,
+                "pore pressure",
+                OptionalDouble.of(ft(9000)),
+                OptionalDouble.of(psi(6100)),
+                Optional.empty(),
+                List.of(
+                        new MaspCheck(
+                                "wellhead",
+                                SurfaceLimit.Type.WELLHEAD,
+                                0,
+                                0,
+                                OptionalDouble.of(psi(5180.4)),
+                                OptionalDouble.of(psi(5000)),
+                                OptionalDouble.of(psi(-180.4)),
+                                Verdict.Outcome.FAILS,
+                                Optional.empty()),
+                        new MaspCheck(
+                                "BOP stack",
+                                SurfaceLimit.Type.BOP,
+                                0,
+                                0,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                Verdict.Outcome.NOT_ASSESSED,
+                                Optional.of("its rating is not known"))),
+                new Verdict(Verdict.Outcome.FAILS, "reaches what wellhead holds; BOP stack not assessed", "wellhead"));
     }
 
     private static SectionEnvelope topHole(SectionPlan plan) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import staunch.design.CasingDesign;
+import staunch.earth.EquivalentZero;
 import staunch.envelope.SectionEnvelope;
 import staunch.present.Fixtures;
 import staunch.units.UnitSystem;
@@ -45,7 +46,11 @@ class TablesTest {
                 Tables.casingProgramme(design, units),
                 Tables.holeProgramme(design, units),
                 Tables.criteria(design, units),
-                Tables.strengthTests(Fixtures.wellCase().earth(), units),
+                Tables.strengthTests(
+                        Fixtures.wellCase().earth(),
+                        EquivalentZero.of(
+                                EquivalentZero.Place.DATUM, Fixtures.wellCase().datum()),
+                        units),
                 Tables.openHole(holds.plan(), units),
                 Tables.drillString(holds.plan(), units),
                 Tables.sectionInputs(holds.plan(), units),
