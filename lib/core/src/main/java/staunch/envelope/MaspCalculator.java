@@ -172,9 +172,18 @@ final class MaspCalculator {
         MudColumn mud = model.requireMud();
         double boundary = source.verticalDepth - mudShare * (source.verticalDepth - referenceDepth);
         double there = mud.pressure(source.verticalDepth, source.pressure, boundary);
+        if (there <= Physics.ATMOSPHERE) {
+            return new Load(source, (depth, z) -> open(mud.pressure(source.verticalDepth, source.pressure, z)));
+        }
         GasColumn column = column();
         column.start(boundary, there);
-        return new Load(source, (depth, z) -> z <= boundary ? column.pressure(z) : mud.pressure(boundary, there, z));
+        return new Load(
+                source, (depth, z) -> open(z <= boundary ? column.pressure(z) : mud.pressure(boundary, there, z)));
+    }
+
+    /** Where the mud holds the formation the well stands open at the atmosphere. */
+    private static double open(double pressure) {
+        return Math.max(pressure, Physics.ATMOSPHERE);
     }
 
     /**

@@ -3,6 +3,7 @@ package staunch.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,7 @@ import staunch.limit.FlowLine;
 import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
 import staunch.units.Physics;
+import staunch.well.BurstBackUp;
 import staunch.well.CasingInterval;
 import staunch.well.CasingString;
 import staunch.well.Datum;
@@ -178,5 +180,59 @@ class EquipmentLimitsTest {
                         .drilled()
                         .tolerance();
         assertEquals("shoe of 9 5/8 in casing", finite.weakPoint().name());
+    }
+
+    private static EquipmentLimits.Component casing(CasingString given, BurstBackUp backUp) {
+        CasingString specified = new CasingString(
+                given.name(),
+                given.intervals(),
+                given.topOfCement(),
+                given.fluidBehindDensity(),
+                given.mixWaterDensity(),
+                given.allowedBurstShare(),
+                given.testPressure(),
+                given.linerTopRating(),
+                Optional.of(backUp));
+        return new EquipmentLimits(Inputs.casing(Wells.standard().input(), specified))
+                .components().stream()
+                        .filter(c -> c.type() == SurfaceLimit.Type.CASING)
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    private static double outside(EquipmentLimits.Component component, int point, double allowed) {
+        return component.points().get(point).pressure() - allowed - Physics.ATMOSPHERE;
+    }
+
+    @Test
+    void backUpIsAsSpecifiedWhereTheCaseSaysSo() {
+        CasingString string = string(
+                "9 5/8 in casing",
+                new double[] {0, Wells.SHOE},
+                new double[] {0.24448, 0.22049},
+                OptionalDouble.of(1000));
+        double allowed = 0.8 * 0.875 * 758e6 * (0.24448 - 0.22049) / 0.24448;
+        // A column of 1200 kg/m³ from ground level, 8 m below the datum.
+        EquipmentLimits.Component column = casing(string, new BurstBackUp.OfDensity(1200));
+        int last = column.points().size() - 1;
+        assertEquals(0, outside(column, 0, allowed), SAME);
+        assertEquals(1200 * Physics.GRAVITY * (Wells.SHOE - 8), outside(column, last, allowed), SAME);
+        EquipmentLimits.Component none = casing(string, new BurstBackUp.OfDensity(0));
+        assertEquals(0, outside(none, none.points().size() - 1, allowed), SAME);
+        EquipmentLimits.Component points = casing(
+                string,
+                new BurstBackUp.OfPressures(List.of(
+                        new BurstBackUp.Point(1000, 10e6 + Physics.ATMOSPHERE),
+                        new BurstBackUp.Point(2000, 30e6 + Physics.ATMOSPHERE))));
+        assertEquals(0, outside(points, 0, allowed), SAME);
+        assertEquals(0, outside(points, points.points().size() - 1, allowed), SAME);
+        double[] at = points.points().stream()
+                .filter(p -> p.measuredDepth() == 1000 || p.measuredDepth() == 2000)
+                .mapToDouble(p -> p.pressure() - allowed - Physics.ATMOSPHERE)
+                .sorted()
+                .toArray();
+        assertEquals(
+                List.of(0.0, 0.0, 10e6, 30e6),
+                Arrays.stream(at).mapToObj(v -> (double) Math.round(v)).toList());
     }
 }
