@@ -3,9 +3,12 @@ package staunch.chart;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import staunch.chart.Palette.Dash;
@@ -14,14 +17,16 @@ import staunch.control.Bullheading;
 import staunch.control.CirculationMethod;
 import staunch.control.CirculationPoint;
 import staunch.control.CirculationSchedule;
+import staunch.control.ClosestLimit;
 import staunch.control.KillSheet;
 import staunch.control.LubricateAndBleed;
-import staunch.control.MigrationCurve;
-import staunch.control.MigrationOutlook;
 import staunch.control.MigrationPoint;
-import staunch.control.PressureLimit;
 import staunch.control.PressureSchedule;
 import staunch.control.VolumetricMethod;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.VolumetricOutcome;
 import staunch.units.Kind;
 import staunch.units.Measure;
 import staunch.units.Si;
@@ -29,8 +34,7 @@ import staunch.units.UnitSystem;
 
 /** Operations on a shut-in well as charts in chosen units. Every chart is given the name of the section it belongs to. */
 public final class OperationCharts {
-    /** A limit stands still on the surface gauge where its pressure runs along with the gauge's, Pa. */
-    private static final double ALONG = 100;
+    private static final String NO_RUN = "no circulation is assessed";
 
     private static final List<Look> METHODS = List.of(
             Look.line(Palette.VERMILLION, Dash.SOLID),
@@ -47,46 +51,21 @@ public final class OperationCharts {
 
     private OperationCharts() {}
 
-    /**
-     * A circulation that a chart shows.
-     *
-     * @param method by which it was run
-     * @param schedule what came out
-     */
-    public record Run(CirculationMethod method, CirculationSchedule schedule) {
-        String title() {
-            return method == CirculationMethod.DRILLERS ? "driller's method" : "wait and weight";
-        }
-    }
-
-    /**
-     * A limit at the surface gauge.
-     *
-     * @param name what it protects
-     * @param pressure Pa gauge
-     */
-    public record GaugeLimit(
-            String name,
-            @Si(value = "Pa", kind = Kind.GAUGE) double pressure) {}
-
-    /** Choke pressure against the volume pumped, the limits of the surface beside it. */
-    public static Figure chokePressure(String section, List<Run> runs, List<GaugeLimit> limits, UnitSystem units) {
+    /** Choke pressure against the volume pumped. */
+    public static Figure chokePressure(String section, List<CirculationOutcome.Computed> runs, UnitSystem units) {
         Curves curves = new Curves("Choke pressure while circulating out, " + section, units);
         runs.forEach(r -> curves.add(r, CirculationPoint::chokePressure));
-        limits.forEach(l -> curves.level(
-                l.pressure(), l.name() + " " + units.text(l.pressure(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR)));
-        String peaks = runs.stream()
-                .map(r -> r.title() + " "
-                        + units.text(
-                                r.schedule().greatestChokePressure().chokePressure(),
-                                Measure.PRESSURE_GAUGE,
-                                RoundingMode.CEILING))
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
         return curves.image(
                 name("choke", section),
                 new Shown("Choke pressure", Measure.PRESSURE_GAUGE, true),
-                "Choke pressure against the volume pumped. Highest: " + peaks + ".");
+                "Choke pressure against the volume pumped. Highest: "
+                        + peaks(
+                                runs,
+                                r -> units.text(
+                                        r.schedule().greatestChokePressure().chokePressure(),
+                                        Measure.PRESSURE_GAUGE,
+                                        RoundingMode.CEILING))
+                        + ".");
     }
 
     /**
@@ -95,54 +74,69 @@ public final class OperationCharts {
      * @param section name of the section
      * @param runs to show
      * @param watched index of the depth
-     * @param limit there
+     * @param limit at that depth, Pa absolute, where there is one
      * @param units to show
      */
     public static Figure watchedPressure(
-            String section, List<Run> runs, int watched, PressureLimit limit, UnitSystem units) {
-        Curves curves = new Curves("Pressure while circulating out, " + limit.name() + ", " + section, units);
+            String section,
+            List<CirculationOutcome.Computed> runs,
+            int watched,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) OptionalDouble limit,
+            UnitSystem units) {
+        if (runs.isEmpty()) {
+            return new NotDrawn("Pressure while circulating out, " + section, NO_RUN);
+        }
+        String where = runs.get(0).peaks().get(watched).where().name();
+        Curves curves = new Curves("Pressure while circulating out, " + where + ", " + section, units);
         runs.forEach(r -> curves.add(r, p -> p.watched()[watched]));
-        curves.level(
-                limit.pressure(),
-                "limit " + units.text(limit.pressure(), Measure.PRESSURE_ABSOLUTE, RoundingMode.FLOOR));
-        String peaks = runs.stream()
-                .map(r -> r.title() + " "
-                        + units.text(
-                                r.schedule().greatestWatched().get(watched).watched()[watched],
-                                Measure.PRESSURE_ABSOLUTE,
-                                RoundingMode.CEILING))
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("");
+        limit.ifPresent(l -> curves.level(l, "limit " + units.text(l, Measure.PRESSURE_ABSOLUTE, RoundingMode.FLOOR)));
         return curves.image(
                 name("watched-" + watched, section),
-                new Shown("Pressure at " + limit.name(), Measure.PRESSURE_ABSOLUTE, false),
-                "Pressure at " + limit.name() + " against the volume pumped. Highest: " + peaks + "; limit "
-                        + units.text(limit.pressure(), Measure.PRESSURE_ABSOLUTE, RoundingMode.FLOOR) + ".");
+                new Shown("Pressure, " + where, Measure.PRESSURE_ABSOLUTE, false),
+                "Pressure at " + where + " against the volume pumped. Highest: "
+                        + peaks(
+                                runs,
+                                r -> units.text(
+                                        r.peaks().get(watched).pressure(),
+                                        Measure.PRESSURE_ABSOLUTE,
+                                        RoundingMode.CEILING))
+                        + ".");
     }
 
-    /** What is left to each limit while circulating out by one method: the lowest curve is the limit closest then. */
-    public static Figure margins(String section, Run run, List<PressureLimit> limits, UnitSystem units) {
-        Curves curves = new Curves("Margin to each limit, " + run.title() + ", " + section, units);
-        for (int i = 0; i < limits.size(); i++) {
-            int k = i;
-            PressureLimit limit = limits.get(i);
+    /** What is left to the limit that is closest at each moment, by which one it is. */
+    public static Figure closestLimit(String section, CirculationOutcome.Computed run, UnitSystem units) {
+        String title = "Margin to the closest limit, " + title(run) + ", " + section;
+        Set<String> names = new LinkedHashSet<>();
+        run.schedule().points().forEach(p -> p.closest().ifPresent(c -> names.add(c.name())));
+        if (names.isEmpty()) {
+            return new NotDrawn(title, "no limit is known");
+        }
+        Curves curves = new Curves(title, units);
+        int i = 0;
+        for (String limit : names) {
             curves.add(
-                    limit.name(),
-                    LIMITS.get(i % LIMITS.size()),
+                    limit,
+                    LIMITS.get(i++ % LIMITS.size()),
                     run.schedule(),
-                    p -> limit.pressure() - p.watched()[k]);
+                    p -> p.closest()
+                            .filter(c -> c.name().equals(limit))
+                            .map(ClosestLimit::margin)
+                            .orElse(Double.NaN));
         }
         curves.level(0, "limit reached");
+        ClosestLimit least =
+                run.schedule().leastMargin().orElseThrow().closest().orElseThrow();
         return curves.image(
-                name("margins-" + run.method().name().toLowerCase(Locale.ROOT).replace('_', '-'), section),
+                name("closest-" + run.method().name().toLowerCase(Locale.ROOT).replace('_', '-'), section),
                 new Shown("Left to the limit", Measure.PRESSURE_DIFFERENCE, true),
-                "What is left to each limit against the volume pumped: "
-                        + String.join(
-                                ", ", limits.stream().map(PressureLimit::name).toList()) + ".");
+                "What is left to the limit closest at each moment against the volume pumped: "
+                        + String.join(", ", names) + ". Least: "
+                        + units.text(least.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + ", "
+                        + least.name() + ".");
     }
 
     /** Pit gain against the volume pumped. */
-    public static Figure pitGain(String section, List<Run> runs, UnitSystem units) {
+    public static Figure pitGain(String section, List<CirculationOutcome.Computed> runs, UnitSystem units) {
         Curves curves = new Curves("Pit gain while circulating out, " + section, units);
         runs.forEach(r -> curves.add(r, CirculationPoint::gasVolume));
         return curves.image(
@@ -152,7 +146,7 @@ public final class OperationCharts {
     }
 
     /** Gas rate at the choke against the volume pumped. */
-    public static Figure gasRate(String section, List<Run> runs, UnitSystem units) {
+    public static Figure gasRate(String section, List<CirculationOutcome.Computed> runs, UnitSystem units) {
         Curves curves = new Curves("Gas rate at the choke, " + section, units);
         runs.forEach(r -> curves.add(r, CirculationPoint::gasRate));
         return curves.image(
@@ -161,64 +155,73 @@ public final class OperationCharts {
                 "Gas rate at the choke against the volume pumped: none until the gas arrives.");
     }
 
+    private static String peaks(
+            List<CirculationOutcome.Computed> runs, Function<CirculationOutcome.Computed, String> peak) {
+        return String.join(
+                ", ", runs.stream().map(r -> title(r) + " " + peak.apply(r)).toList());
+    }
+
+    private static String title(CirculationOutcome.Computed run) {
+        return run.method() == CirculationMethod.DRILLERS ? "driller's method" : "wait and weight";
+    }
+
     /**
-     * Surface pressure of a well that is left closed, at each rate of the bracket, with the first limit that each reaches.
-     *
-     * @param section name of the section
-     * @param outlook of the well
-     * @param rigid bound of the same well, in the same order; empty where it is not shown
-     * @param units to show
+     * Surface pressure of a well that is left closed, at each rate of the bracket, with the first limit that each reaches and
+     * the fastest rate in a rigid well beside it.
      */
-    public static Figure migration(
-            String section, MigrationOutlook outlook, Optional<MigrationOutlook> rigid, UnitSystem units) {
+    public static Figure migration(String section, MigrationOutcome.Computed migration, UnitSystem units) {
         UnitSystem shown = units.inHours();
         String title = "Surface pressure of the closed well, " + section;
-        double end = lastTime(outlook);
+        double end = lastTime(migration.courses());
         if (end <= 0) {
             return new NotDrawn(title, "the gas does not rise");
         }
-        List<Double> pressures = new ArrayList<>();
         List<Drawn> drawn = new ArrayList<>();
-        for (int i = 0; i < outlook.curves().size(); i++) {
-            MigrationCurve curve = outlook.curves().get(i);
-            drawn.add(rise(curve, curve.title(), METHODS.get(i % METHODS.size()), end, shown));
+        for (int i = 0; i < migration.courses().size(); i++) {
+            MigrationOutcome.Course course = migration.courses().get(i);
+            drawn.add(rise(course, course.rate(), METHODS.get(i % METHODS.size()), end, shown));
         }
-        rigid.map(r -> r.curves().get(r.curves().size() - 1))
-                .ifPresent(c -> drawn.add(
-                        rise(c, "rigid well, " + c.title(), Look.line(Palette.ORANGE, Dash.DOTTED), end, shown)));
+        MigrationOutcome.Course rigid = migration.rigid().get(migration.rigid().size() - 1);
+        drawn.add(rise(rigid, "rigid well, " + rigid.rate(), Look.line(Palette.ORANGE, Dash.DOTTED), end, shown));
+        List<Double> pressures = new ArrayList<>();
         drawn.forEach(d -> Arrays.stream(d.y).forEach(pressures::add));
-        List<GaugeLimit> still = standingLimits(outlook.curves().get(0));
-        still.forEach(l -> pressures.add(shown.fromSi(l.pressure(), Measure.PRESSURE_GAUGE)));
-        Axis across =
-                new Axis("Time since shut-in [" + shown.label(Measure.TIME) + "]", 0, shown.fromSi(end, Measure.TIME));
-        Axis up = Axis.fromZero("Surface pressure [" + shown.label(Measure.PRESSURE_GAUGE) + "]", pressures);
-        Plot plot = Plot.upwards(name("migration", section), across, up);
+        double maasp = migration.formationMaasp().orElse(-1);
+        if (maasp > 0) {
+            pressures.add(shown.fromSi(maasp, Measure.PRESSURE_GAUGE));
+        }
+        Plot plot = Plot.upwards(
+                name("migration", section),
+                new Axis("Time since shut-in [" + shown.label(Measure.TIME) + "]", 0, shown.fromSi(end, Measure.TIME)),
+                Axis.fromZero("Surface pressure [" + shown.label(Measure.PRESSURE_GAUGE) + "]", pressures));
         drawn.forEach(d -> plot.curve(d.label, d.look, d.x, d.y));
-        still.forEach(l -> plot.level(
-                shown.fromSi(l.pressure(), Measure.PRESSURE_GAUGE),
-                l.name() + " " + shown.text(l.pressure(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR)));
-        List<MigrationPoint> marks = new ArrayList<>();
+        if (maasp > 0) {
+            plot.level(
+                    shown.fromSi(maasp, Measure.PRESSURE_GAUGE),
+                    "formation MAASP " + shown.text(maasp, Measure.PRESSURE_GAUGE, RoundingMode.FLOOR)
+                            + ", void once gas is above the weak point");
+        }
         StringBuilder alt = new StringBuilder("Surface pressure against time since shut-in. First limit reached:");
-        for (MigrationCurve curve : outlook.curves()) {
-            curve.earliest()
+        List<MigrationPoint> marks = new ArrayList<>();
+        for (MigrationOutcome.Course course : migration.courses()) {
+            course.earliest()
                     .ifPresentOrElse(
                             first -> {
-                                MigrationPoint at = first.reached().orElseThrow();
+                                MigrationPoint at = first.moment().orElseThrow();
                                 marks.add(at);
-                                String words = first.limit().name() + " after " + units.duration(at.time());
+                                String words = first.name() + " after " + units.duration(at.time());
                                 plot.cross(
                                         shown.fromSi(at.time(), Measure.TIME),
-                                        curve.title().split(",")[0] + ": " + words);
+                                        course.rate().split(",")[0] + ": " + words);
                                 alt.append(' ')
-                                        .append(curve.title())
+                                        .append(course.rate())
                                         .append(": ")
                                         .append(words)
                                         .append(';');
                             },
-                            () -> alt.append(' ').append(curve.title()).append(": none;"));
+                            () -> alt.append(' ').append(course.rate()).append(": none;"));
         }
         if (!marks.isEmpty()) {
-            plot.curve(
+            plot.highlight(
                     "first limit reached",
                     Look.marksOnly(Palette.INK, SeriesMarkers.DIAMOND),
                     marks.stream()
@@ -233,22 +236,22 @@ public final class OperationCharts {
     }
 
     /** Far enough to see every first crossing; to the end where some rate reaches no limit. */
-    private static double lastTime(MigrationOutlook outlook) {
+    private static double lastTime(List<MigrationOutcome.Course> courses) {
         double last = 0;
-        for (MigrationCurve curve : outlook.curves()) {
-            double end = curve.points().get(curve.points().size() - 1).time();
+        for (MigrationOutcome.Course course : courses) {
+            double end = course.points().get(course.points().size() - 1).time();
             last = Math.max(
                     last,
-                    curve.earliest()
+                    course.earliest()
                             .map(l -> Math.min(
-                                    end, 1.25 * l.reached().orElseThrow().time()))
+                                    end, 1.25 * l.moment().orElseThrow().time()))
                             .orElse(end));
         }
         return last;
     }
 
-    private static Drawn rise(MigrationCurve curve, String label, Look look, double end, UnitSystem units) {
-        List<MigrationPoint> points = curve.points();
+    private static Drawn rise(MigrationOutcome.Course course, String label, Look look, double end, UnitSystem units) {
+        List<MigrationPoint> points = course.points();
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
@@ -269,55 +272,27 @@ public final class OperationCharts {
         return new Drawn(label, look, array(x), array(y));
     }
 
-    /** Limits that are one pressure at the gauge all along: those that no gas passes. */
-    private static List<GaugeLimit> standingLimits(MigrationCurve curve) {
-        List<GaugeLimit> found = new ArrayList<>();
-        for (int k = 0; k < curve.limits().size(); k++) {
-            int limit = k;
-            double first =
-                    curve.points().get(0).watched(k) - curve.points().get(0).surfacePressure();
-            boolean still = curve.points().stream()
-                    .allMatch(p -> Math.abs(p.watched(limit) - p.surfacePressure() - first) < ALONG);
-            if (still) {
-                PressureLimit l = curve.limits().get(k).limit();
-                found.add(new GaugeLimit(l.name(), l.pressure() - first));
-            }
-        }
-        return found;
-    }
-
     /** Casing pressure of the volumetric method against time. */
-    public static Figure volumetricCasing(String section, VolumetricMethod.Table table, UnitSystem units) {
+    public static Figure volumetricCasing(String section, VolumetricOutcome.Computed volumetric, UnitSystem units) {
         return inTime(
                 new TimeChart("volumetric-casing", "Casing pressure, volumetric method", section),
-                table,
+                volumetric.table(),
                 new Shown("Casing pressure", Measure.PRESSURE_GAUGE, true),
                 MigrationPoint::surfacePressure,
                 List.of(),
                 units);
     }
 
-    /**
-     * Bottom-hole pressure of the volumetric method against time, inside its window.
-     *
-     * @param section name of the section
-     * @param plan that was run
-     * @param table what came out
-     * @param units to show
-     */
-    public static Figure volumetricBottomHole(
-            String section, VolumetricMethod.Plan plan, VolumetricMethod.Table table, UnitSystem units) {
-        double formation = plan.well().influx().formationPressure();
-        double low = formation + plan.safety();
+    /** Bottom-hole pressure of the volumetric method against time, inside its window. */
+    public static Figure volumetricBottomHole(String section, VolumetricOutcome.Computed volumetric, UnitSystem units) {
         return inTime(
                 new TimeChart("volumetric-bottom", "Bottom-hole pressure, volumetric method", section),
-                table,
+                volumetric.table(),
                 new Shown("Bottom-hole pressure", Measure.PRESSURE_ABSOLUTE, false),
                 MigrationPoint::bottomHolePressure,
                 List.of(
-                        new Level(formation, "formation pressure"),
-                        new Level(low, "lower end of the window"),
-                        new Level(low + plan.working(), "upper end of the window")),
+                        new Level(volumetric.lowest(), "lower end of the window"),
+                        new Level(volumetric.highest(), "upper end of the window")),
                 units);
     }
 
@@ -393,25 +368,28 @@ public final class OperationCharts {
     }
 
     /** Pump pressure of bullheading against the mud pumped. */
-    public static Figure bullheading(
-            String section, Bullheading.Plan plan, Bullheading.Outcome outcome, UnitSystem units) {
-        double[] x = outcome.stages().stream()
+    public static Figure bullheading(String section, BullheadingOutcome.Computed bullheading, UnitSystem units) {
+        double[] x = bullheading.stages().stream()
                 .mapToDouble(s -> units.fromSi(s.pumped(), Measure.VOLUME))
                 .toArray();
-        double[] y = outcome.stages().stream()
+        double[] y = bullheading.stages().stream()
                 .mapToDouble(s -> units.fromSi(s.pumpPressure(), Measure.PRESSURE_GAUGE))
                 .toArray();
-        double limit = units.fromSi(plan.pumpLimit(), Measure.PRESSURE_GAUGE);
-        List<Double> all = new ArrayList<>(List.of(limit));
-        for (double v : y) {
-            all.add(v);
-        }
+        double highest = bullheading.stages().stream()
+                .mapToDouble(Bullheading.Stage::pumpPressure)
+                .max()
+                .orElseThrow();
+        double pumpLimit = highest + bullheading.pump().margin();
+        List<Double> all = new ArrayList<>(List.of(units.fromSi(pumpLimit, Measure.PRESSURE_GAUGE)));
+        Arrays.stream(y).forEach(all::add);
         Axis across = new Axis("Mud pumped [" + units.label(Measure.VOLUME) + "]", x[0], x[x.length - 1]);
         Axis up = Axis.fromZero("Pump pressure [" + units.label(Measure.PRESSURE_GAUGE) + "]", all);
-        Bullheading.Load governing = outcome.governing();
+        Bullheading.Load governing = bullheading.governing();
         return Plot.upwards(name("bullheading", section), across, up)
                 .curve("pump pressure", METHODS.get(0), x, y)
-                .level(limit, "pump limit " + units.text(plan.pumpLimit(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
+                .level(
+                        units.fromSi(pumpLimit, Measure.PRESSURE_GAUGE),
+                        "pump limit " + units.text(pumpLimit, Measure.PRESSURE_GAUGE, RoundingMode.FLOOR))
                 .image(
                         "Bullheading, " + section,
                         "Pump pressure against mud pumped. Least margin: "
@@ -478,8 +456,8 @@ public final class OperationCharts {
             this.units = units;
         }
 
-        void add(Run run, ToDoubleFunction<CirculationPoint> value) {
-            add(run.title(), METHODS.get(series.size() % METHODS.size()), run.schedule(), value);
+        void add(CirculationOutcome.Computed run, ToDoubleFunction<CirculationPoint> value) {
+            add(title(run), METHODS.get(series.size() % METHODS.size()), run.schedule(), value);
         }
 
         void add(String label, Look look, CirculationSchedule schedule, ToDoubleFunction<CirculationPoint> value) {
@@ -505,12 +483,12 @@ public final class OperationCharts {
 
         Figure image(String name, Shown what, String altText) {
             if (series.isEmpty()) {
-                return new NotDrawn(title, "no circulation is assessed");
+                return new NotDrawn(title, NO_RUN);
             }
             List<Double> all = new ArrayList<>();
             double end = 0;
             for (Series s : series) {
-                s.values.forEach(v -> all.add(units.fromSi(v, what.measure)));
+                s.values.stream().filter(Double::isFinite).forEach(v -> all.add(units.fromSi(v, what.measure)));
                 end = Math.max(end, s.pumped.get(s.pumped.size() - 1));
             }
             levels.forEach(l -> all.add(units.fromSi(l.at, what.measure)));
@@ -534,7 +512,8 @@ public final class OperationCharts {
             }
             levels.forEach(l -> plot.level(units.fromSi(l.at, what.measure), l.label));
             if (secondStarts > 0) {
-                plot.cross(units.fromSi(secondStarts, Measure.VOLUME), "second circulation, kill mud");
+                plot.cross(
+                        units.fromSi(secondStarts, Measure.VOLUME), "driller's method: second circulation, kill mud");
             }
             return plot.image(title, altText);
         }

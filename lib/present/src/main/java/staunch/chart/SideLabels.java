@@ -12,6 +12,7 @@ import java.util.List;
 final class SideLabels {
     private static final int LINE = 15;
     private static final int GAP = 3;
+    private static final int LONG_WAY = 60;
 
     private final double x;
     private final double widest;
@@ -76,6 +77,12 @@ final class SideLabels {
         for (Label label : labels) {
             g.setColor(label.color);
             g.setStroke(new BasicStroke(1f));
+            if (x - label.fromX > LONG_WAY) {
+                // A curve that ends early must not seem to go on.
+                g.setColor(Palette.MUTED);
+                g.setStroke(
+                        new BasicStroke(0.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL, 1f, new float[] {1, 4}, 0));
+            }
             g.draw(new Line2D.Double(label.fromX, label.fromY, x - 4, label.top + label.height() / 2 - 1));
             double baseline = label.top + 11;
             for (String line : label.lines) {

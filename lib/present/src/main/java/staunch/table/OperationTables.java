@@ -6,22 +6,25 @@ import static java.math.RoundingMode.HALF_EVEN;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.Bullheading;
 import staunch.control.CirculationPoint;
-import staunch.control.CirculationSchedule;
+import staunch.control.ClosestLimit;
 import staunch.control.KillSheet;
 import staunch.control.KillSheetInput;
 import staunch.control.LubricateAndBleed;
-import staunch.control.MigrationCurve;
-import staunch.control.MigrationOutlook;
 import staunch.control.MigrationPoint;
-import staunch.control.PressureLimit;
 import staunch.control.PressureSchedule;
 import staunch.control.SlowCirculation;
 import staunch.control.VolumetricMethod;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
+import staunch.envelope.KickOperations.WatchedDepth;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.SectionOperations;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 
@@ -32,15 +35,35 @@ import staunch.units.UnitSystem;
 public final class OperationTables {
     private OperationTables() {}
 
+    /** What comes of each kick, question by question: one column for the drilled kick, one for the swabbed. */
+    public static ResultTable answers(SectionOperations operations, UnitSystem units) {
+        List<OperationWords.Answer> drilled = OperationWords.answers(operations.drilled(), units);
+        List<OperationWords.Answer> swabbed = OperationWords.answers(operations.swabbed(), units);
+        record Row(String question, String drilled, String swabbed) {}
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < drilled.size(); i++) {
+            rows.add(new Row(
+                    drilled.get(i).question(),
+                    drilled.get(i).words(),
+                    swabbed.get(i).words()));
+        }
+        return new Rows<>(rows, units)
+                .text("Question", Row::question)
+                .text("Drilled kick", Row::drilled)
+                .text("Swabbed kick", Row::swabbed)
+                .table("After an influx", "Loads rounded up; limits, margins and waiting times down.");
+    }
+
     /**
      * A circulation from its first stroke to its last.
      *
-     * @param schedule to show
-     * @param watched names of the watched depths, in their order
+     * @param circulation to show
+     * @param watched the watched depths, in their order
      * @param units to show
      */
-    public static ResultTable circulation(CirculationSchedule schedule, List<String> watched, UnitSystem units) {
-        Rows<CirculationPoint> rows = new Rows<>(schedule.points(), units.with(Measure.NUMBER, "1", 0))
+    public static ResultTable circulation(
+            CirculationOutcome.Computed circulation, List<WatchedDepth> watched, UnitSystem units) {
+        Rows<CirculationPoint> rows = new Rows<>(circulation.schedule().points(), units.with(Measure.NUMBER, "1", 0))
                 .text("Phase", p -> p.phase().title())
                 .number("Pumped", Measure.VOLUME, HALF_EVEN, CirculationPoint::pumped)
                 .number("Time", Measure.TIME, HALF_EVEN, CirculationPoint::time)
@@ -50,125 +73,101 @@ public final class OperationTables {
                 .number("Choke", Measure.PRESSURE_GAUGE, CEILING, CirculationPoint::chokePressure);
         for (int i = 0; i < watched.size(); i++) {
             int k = i;
-            rows.number(watched.get(i), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched()[k]);
+            rows.number(watched.get(i).name(), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched()[k]);
         }
         return rows.number("Bottom hole", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, CirculationPoint::bottomHolePressure)
                 .number("Pit gain", Measure.VOLUME, CEILING, CirculationPoint::gasVolume)
                 .number("Gas rate", Measure.GAS_RATE, CEILING, CirculationPoint::gasRate)
+                .optional(
+                        "Least margin",
+                        Measure.PRESSURE_DIFFERENCE,
+                        FLOOR,
+                        p -> value(p.closest().map(ClosestLimit::margin)))
+                .optionalText("Closest limit", p -> p.closest().map(ClosestLimit::name))
                 .table(
-                        "Circulating out",
+                        "Circulating out, " + circulation.method().title(),
                         "Volume, time and strokes count from the start of each circulation. Pressures, gain and gas rate"
-                                + " rounded up.");
+                                + " rounded up, margins down.");
     }
 
-    /**
-     * The highest load of a circulation at each place, with where the gas is then.
-     *
-     * @param schedule to show
-     * @param limits at the watched depths, in their order
-     * @param units to show
-     */
-    public static ResultTable circulationPeaks(
-            CirculationSchedule schedule, List<PressureLimit> limits, UnitSystem units) {
-        record Row(
-                String place,
-                OptionalDouble gauge,
-                OptionalDouble absolute,
-                OptionalDouble limit,
-                CirculationPoint at) {}
+    /** The highest pressures of a circulation, with where the gas is then. */
+    public static ResultTable circulationPeaks(CirculationOutcome.Computed circulation, UnitSystem units) {
+        record Row(String place, OptionalDouble gauge, OptionalDouble absolute, CirculationPoint at) {}
         List<Row> rows = new ArrayList<>();
-        CirculationPoint choke = schedule.greatestChokePressure();
-        rows.add(new Row(
-                "choke",
-                OptionalDouble.of(choke.chokePressure()),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                choke));
-        for (int i = 0; i < limits.size(); i++) {
-            CirculationPoint at = schedule.greatestWatched().get(i);
+        CirculationPoint choke = circulation.schedule().greatestChokePressure();
+        rows.add(new Row("choke", OptionalDouble.of(choke.chokePressure()), OptionalDouble.empty(), choke));
+        for (CirculationOutcome.Peak peak : circulation.peaks()) {
             rows.add(new Row(
-                    limits.get(i).name(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.of(at.watched()[i]),
-                    OptionalDouble.of(limits.get(i).pressure()),
-                    at));
+                    peak.where().name(), OptionalDouble.empty(), OptionalDouble.of(peak.pressure()), peak.moment()));
         }
         return new Rows<>(rows, units)
                 .text("Place", Row::place)
                 .optional("Highest at the gauge", Measure.PRESSURE_GAUGE, CEILING, Row::gauge)
                 .optional("Highest there", Measure.PRESSURE_ABSOLUTE, CEILING, Row::absolute)
-                .optional("Limit", Measure.PRESSURE_ABSOLUTE, FLOOR, Row::limit)
-                .optional("Margin", Measure.PRESSURE_DIFFERENCE, FLOOR, r -> margin(r.limit(), r.absolute()))
+                .text("When", r -> r.at().phase().title())
                 .number("Pumped", Measure.VOLUME, HALF_EVEN, r -> r.at().pumped())
                 .optional("Top of gas MD", Measure.DEPTH, HALF_EVEN, r -> r.at().gasTop())
-                .text("When", r -> r.at().phase().title())
-                .table("Highest loads while circulating out", "Loads rounded up, limits and margins down.");
+                .table("Highest pressures, " + circulation.method().title(), "Rounded up.");
     }
 
-    private static OptionalDouble margin(OptionalDouble limit, OptionalDouble load) {
-        return limit.isPresent() && load.isPresent()
-                ? OptionalDouble.of(limit.getAsDouble() - load.getAsDouble())
-                : OptionalDouble.empty();
-    }
-
-    /** When each limit is first reached at each rate of a bracket. */
-    public static ResultTable timeToLimit(MigrationOutlook outlook, UnitSystem units) {
-        record Row(MigrationCurve curve, MigrationCurve.LimitTime limit) {
-            Optional<MigrationPoint> reached() {
-                return limit.reached();
-            }
+    /** When each limit is first reached at each rate; limits that no rate reaches are left out. */
+    public static ResultTable timeToLimit(MigrationOutcome.Computed migration, UnitSystem units) {
+        record Row(String rate, MigrationOutcome.FirstReached limit, MigrationPoint moment) {}
+        List<Row> rows = new ArrayList<>();
+        for (MigrationOutcome.Course course : migration.courses()) {
+            course.limits().stream()
+                    .filter(l -> l.moment().isPresent())
+                    .map(l -> new Row(course.rate(), l, l.moment().get()))
+                    .sorted(Comparator.comparingDouble(r -> r.moment().time()))
+                    .forEach(rows::add);
         }
-        List<Row> rows = outlook.curves().stream()
-                .flatMap(c -> c.limits().stream().map(l -> new Row(c, l)))
-                .toList();
         return new Rows<>(rows, units.inHours())
-                .text("Rise", r -> r.curve().title())
-                .text("Limit", r -> r.limit().limit().name())
+                .text("Rise of gas", Row::rate)
+                .text("Limit", r -> r.limit().name())
                 .number(
-                        "Limit there",
-                        Measure.PRESSURE_ABSOLUTE,
-                        FLOOR,
-                        r -> r.limit().limit().pressure())
-                .optional(
-                        "First reached",
-                        Measure.TIME,
-                        FLOOR,
-                        r -> value(r.reached().map(MigrationPoint::time)))
-                .optional(
+                        "Reached at MD",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        r -> r.limit().measuredDepth())
+                .number("First reached", Measure.TIME, FLOOR, r -> r.moment().time())
+                .number(
                         "Surface pressure then",
                         Measure.PRESSURE_GAUGE,
                         FLOOR,
-                        r -> value(r.reached().map(MigrationPoint::surfacePressure)))
-                .optional(
+                        r -> r.moment().surfacePressure())
+                .number(
                         "Top of gas MD then",
                         Measure.DEPTH,
                         HALF_EVEN,
-                        r -> value(r.reached().map(MigrationPoint::upperEnd)))
-                .text(
-                        "Outcome",
-                        r -> r.reached().isPresent()
-                                ? "reached"
-                                : "not reached: " + r.curve().ending().title())
-                .table("Time to each limit", "Times since shut-in, rounded down.");
+                        r -> r.moment().upperEnd())
+                .table(
+                        "Time to each limit",
+                        "Since shut-in, rounded down; limits that are never reached are left out.");
     }
 
-    /** A migration at one rate, point by point. */
-    public static ResultTable migration(MigrationCurve curve, UnitSystem units) {
-        Rows<MigrationPoint> rows = new Rows<>(curve.points(), units.inHours())
+    /**
+     * A rise in the closed well at one rate, point by point.
+     *
+     * @param course to show
+     * @param watched the watched depths, in their order
+     * @param units to show
+     */
+    public static ResultTable migration(MigrationOutcome.Course course, List<WatchedDepth> watched, UnitSystem units) {
+        Rows<MigrationPoint> rows = new Rows<>(course.points(), units.inHours())
                 .number("Time", Measure.TIME, HALF_EVEN, MigrationPoint::time)
                 .number("Top of gas MD", Measure.DEPTH, HALF_EVEN, MigrationPoint::upperEnd)
                 .number("Lower end of gas MD", Measure.DEPTH, HALF_EVEN, MigrationPoint::lowerEnd)
                 .number("Surface", Measure.PRESSURE_GAUGE, CEILING, MigrationPoint::surfacePressure);
-        for (int i = 0; i < curve.limits().size(); i++) {
+        for (int i = 0; i < watched.size(); i++) {
             int k = i;
-            rows.number(curve.limits().get(i).limit().name(), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched(k));
+            rows.number(watched.get(i).name(), Measure.PRESSURE_ABSOLUTE, CEILING, p -> p.watched(k));
         }
         return rows.number("Bottom hole", Measure.PRESSURE_ABSOLUTE, CEILING, MigrationPoint::bottomHolePressure)
                 .number("Gas volume", Measure.VOLUME, HALF_EVEN, MigrationPoint::gasVolume)
                 .table(
-                        "Gas rising in the closed well, " + curve.title(),
+                        "Gas rising in the closed well, " + course.rate(),
                         "Pressures rounded up; it ends because "
-                                + curve.ending().title() + ".");
+                                + course.ending().title() + ".");
     }
 
     /** What to wait for and what to bleed, step by step. */
@@ -215,7 +214,7 @@ public final class OperationTables {
     }
 
     /** Loads of bullheading against their limits, the least margin first. */
-    public static ResultTable bullheading(Bullheading.Outcome outcome, UnitSystem units) {
+    public static ResultTable bullheading(BullheadingOutcome.Computed outcome, UnitSystem units) {
         List<Bullheading.Load> loads = new ArrayList<>(outcome.loads());
         loads.add(outcome.pump());
         loads.sort((a, b) -> Double.compare(a.margin(), b.margin()));

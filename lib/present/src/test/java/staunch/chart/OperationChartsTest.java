@@ -8,51 +8,47 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.StringReader;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
-import staunch.chart.OperationCharts.GaugeLimit;
-import staunch.chart.OperationCharts.Run;
-import staunch.control.Bullheading;
-import staunch.control.CirculationMethod;
-import staunch.control.MigrationOutlook;
-import staunch.control.PressureLimit;
-import staunch.control.VolumetricMethod;
-import staunch.present.OperationFixtures;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
+import staunch.envelope.KickOperations;
+import staunch.envelope.LubricationOutcome;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.VolumetricOutcome;
+import staunch.present.Fixtures;
+import staunch.present.KillSheets;
 import staunch.units.UnitSystem;
 
 class OperationChartsTest {
     private static final String SECTION = "8 1/2 in";
-    private static final List<Run> RUNS =
-            List.of(run(CirculationMethod.DRILLERS), run(CirculationMethod.WAIT_AND_WEIGHT));
-    private static final List<PressureLimit> LIMITS = OperationFixtures.limits();
-    private static final VolumetricMethod.Plan VOLUMETRIC = OperationFixtures.volumetricPlan();
-
-    private static Run run(CirculationMethod method) {
-        return new Run(method, OperationFixtures.schedule(method));
-    }
+    private static final KickOperations.Followed KICK =
+            (KickOperations.Followed) Fixtures.operations().get(3).drilled();
+    private static final List<CirculationOutcome.Computed> RUNS =
+            List.of((CirculationOutcome.Computed) KICK.drillers(), (CirculationOutcome.Computed) KICK.waitAndWeight());
+    private static final MigrationOutcome.Computed MIGRATION = (MigrationOutcome.Computed) KICK.migration();
 
     private static List<Figure> all(UnitSystem units) {
-        VolumetricMethod.Table table = VolumetricMethod.run(VOLUMETRIC);
-        Bullheading.Plan bullheading = OperationFixtures.bullheadingPlan();
+        VolumetricOutcome.Computed volumetric = (VolumetricOutcome.Computed) KICK.volumetric();
         return List.of(
-                OperationCharts.chokePressure(SECTION, RUNS, List.of(new GaugeLimit("casing", 2.5e7)), units),
-                OperationCharts.watchedPressure(SECTION, RUNS, 1, LIMITS.get(1), units),
-                OperationCharts.margins(SECTION, RUNS.get(0), LIMITS, units),
-                OperationCharts.margins(SECTION, RUNS.get(1), LIMITS, units),
+                OperationCharts.chokePressure(SECTION, RUNS, units),
+                OperationCharts.watchedPressure(SECTION, RUNS, 1, OptionalDouble.of(4.5e7), units),
+                OperationCharts.closestLimit(SECTION, RUNS.get(0), units),
+                OperationCharts.closestLimit(SECTION, RUNS.get(1), units),
                 OperationCharts.pitGain(SECTION, RUNS, units),
                 OperationCharts.gasRate(SECTION, RUNS, units),
-                OperationCharts.migration(
-                        SECTION, OperationFixtures.outlook(), Optional.of(OperationFixtures.rigidOutlook()), units),
-                OperationCharts.volumetricCasing(SECTION, table, units),
-                OperationCharts.volumetricBottomHole(SECTION, VOLUMETRIC, table, units),
-                OperationCharts.lubricateAndBleed(SECTION, OperationFixtures.lubricateAndBleed(), units),
-                OperationCharts.bullheading(SECTION, bullheading, Bullheading.run(bullheading), units),
-                OperationCharts.pressureSchedule(SECTION, OperationFixtures.killSheet(), units));
+                OperationCharts.migration(SECTION, MIGRATION, units),
+                OperationCharts.volumetricCasing(SECTION, volumetric, units),
+                OperationCharts.volumetricBottomHole(SECTION, volumetric, units),
+                OperationCharts.lubricateAndBleed(
+                        SECTION, ((LubricationOutcome.Computed) KICK.lubrication()).table(), units),
+                OperationCharts.bullheading(SECTION, (BullheadingOutcome.Computed) KICK.bullheading(), units),
+                OperationCharts.pressureSchedule(SECTION, KillSheets.atSurface(), units));
     }
 
     private static String svg(Figure figure) {
@@ -89,28 +85,38 @@ class OperationChartsTest {
 
     @Test
     void theSecondCirculationFollowsTheFirst() {
-        String svg = svg(all(UnitSystem.FIELD).get(0));
-        assertTrue(svg.contains(">second circulation, kill mud<"));
-        String weighted = svg(OperationCharts.chokePressure(SECTION, RUNS.subList(1, 2), List.of(), UnitSystem.FIELD));
+        assertTrue(svg(all(UnitSystem.FIELD).get(0)).contains("second circulation, kill mud<"));
+        String weighted = svg(OperationCharts.chokePressure(SECTION, RUNS.subList(1, 2), UnitSystem.FIELD));
         assertFalse(weighted.contains("second circulation"));
     }
 
     @Test
+    void theClosestLimitIsNamed() {
+        var least = RUNS.get(0).schedule().leastMargin().orElseThrow().closest().orElseThrow();
+        Figure figure = OperationCharts.closestLimit(SECTION, RUNS.get(0), UnitSystem.FIELD);
+        assertTrue(svg(figure).contains(">" + least.name() + "<"));
+        assertTrue(svg(figure).contains(">limit reached<"));
+        assertTrue(figure.altText().contains(least.name()));
+    }
+
+    @Test
     void theFirstLimitOfEachRateIsNamedWithItsTime() {
-        MigrationOutlook outlook = OperationFixtures.outlook();
-        Figure figure = OperationCharts.migration(SECTION, outlook, Optional.empty(), UnitSystem.FIELD);
-        double time = outlook.earliest().orElseThrow().reached().orElseThrow().time();
-        String said = outlook.earliest().orElseThrow().limit().name() + " after " + UnitSystem.FIELD.duration(time);
+        Figure figure = OperationCharts.migration(SECTION, MIGRATION, UnitSystem.FIELD);
+        var first = MIGRATION.earliest().orElseThrow();
+        String said = first.name() + " after "
+                + UnitSystem.FIELD.duration(first.moment().orElseThrow().time());
         assertTrue(svg(figure).contains(">fast: " + said + "<"), said);
         assertTrue(figure.altText().contains("fast, 100 ft/min: " + said), figure.altText());
-        assertFalse(svg(figure).contains("rigid"));
     }
 
     @Test
     void whatHasNoDataIsNotDrawnAndSaysWhy() {
-        Figure none = OperationCharts.chokePressure(SECTION, List.of(), List.of(), UnitSystem.FIELD);
+        Figure none = OperationCharts.chokePressure(SECTION, List.of(), UnitSystem.FIELD);
         assertEquals(
                 "no circulation is assessed",
                 assertInstanceOf(NotDrawn.class, none).reason());
+        assertInstanceOf(
+                NotDrawn.class,
+                OperationCharts.watchedPressure(SECTION, List.of(), 0, OptionalDouble.empty(), UnitSystem.FIELD));
     }
 }

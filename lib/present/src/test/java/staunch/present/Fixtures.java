@@ -11,6 +11,7 @@ import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.Comparison;
 import staunch.design.InputFile;
+import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
 import staunch.earth.EquivalentZero;
@@ -36,8 +37,10 @@ import staunch.envelope.Masp;
 import staunch.envelope.MaspBasis;
 import staunch.envelope.MaspCheck;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.OperationsPlan;
 import staunch.envelope.PressureWindow;
 import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.Stage;
 import staunch.envelope.SurfaceLimit;
@@ -51,6 +54,7 @@ import staunch.fluid.Mud;
 import staunch.fluid.MudBase;
 import staunch.fluid.RheometerReadings;
 import staunch.limit.FlowLine;
+import staunch.limit.GasSeparator;
 import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
 import staunch.limit.StackElement;
@@ -73,6 +77,8 @@ import staunch.well.WellPath;
 /** A made-up well with results written by hand, of every kind that a result can be; the numbers are plausible, not computed. */
 public final class Fixtures {
     private static final Source PROGRAMME = new Source("Drilling programme Heron-1 (invented)", "section 4");
+
+    private static final List<SectionOperations> OPERATIONS = computeOperations();
 
     private Fixtures() {}
 
@@ -147,6 +153,53 @@ public final class Fixtures {
         WellEnvelope shorter = new WellEnvelope(
                 other.name(), envelope.options(), envelope.sections().subList(0, 4), envelope.warnings());
         return Comparison.of(both, List.of(envelope, shorter));
+    }
+
+    /** What follows after an influx into each of the five sections, computed for the case. */
+    public static List<SectionOperations> operations() {
+        return OPERATIONS;
+    }
+
+    private static List<SectionOperations> computeOperations() {
+        OperationsPlan none = OperationsPlan.NONE;
+        OperationsPlan plan = new OperationsPlan(
+                none.influx(),
+                none.killRate(),
+                OptionalDouble.of(bbl(10)),
+                none.killMud(),
+                none.killSheet(),
+                none.startUpSteps(),
+                none.yielding(),
+                none.migration(),
+                new OperationsPlan.Volumetric(OptionalDouble.of(psi(150)), OptionalDouble.of(psi(100))),
+                none.lubrication(),
+                new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(psi(300))));
+        WellCase one = wellCase();
+        CasingDesign design = design();
+        for (SectionPlan section : design.sections()) {
+            design = design.withSection(section.name(), section.withOperations(plan));
+        }
+        return Study.of(new WellCase(
+                        one.header(),
+                        one.units(),
+                        one.datum(),
+                        one.path(),
+                        one.earth(),
+                        List.of(design),
+                        one.equipment()
+                                .with(
+                                        Optional.of(new PressureRating("mud pump", psi(5000), Optional.empty())),
+                                        Optional.of(new GasSeparator(
+                                                "separator",
+                                                OptionalDouble.of(ft(10)),
+                                                OptionalDouble.of(ft(180)),
+                                                OptionalDouble.of(in(8)),
+                                                OptionalDouble.empty(),
+                                                Optional.empty()))),
+                        one.options(),
+                        one.files(),
+                        one.warnings()))
+                .operations();
     }
 
     /** The section with a finite tolerance that holds. */
@@ -329,7 +382,7 @@ public final class Fixtures {
                         Quantity.of(120, "gpm").si(Measure.FLOW_RATE),
                         OptionalDouble.of(psi(420)),
                         OptionalDouble.empty())),
-                OptionalDouble.empty(),
+                OptionalDouble.of(bbl(0.1)),
                 OptionalDouble.of(bbl(900)),
                 OptionalDouble.of(bbl(10)),
                 OptionalDouble.of(psi(100)),

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
 import staunch.control.KillSheet;
 import staunch.present.Fixtures;
-import staunch.present.OperationFixtures;
+import staunch.present.KillSheets;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
@@ -37,12 +37,12 @@ class KillSheetPageTest {
     }
 
     private static List<KillSheet> sheets() {
-        return List.of(OperationFixtures.killSheet(), OperationFixtures.subseaKillSheet(), fullOfWarnings());
+        return List.of(KillSheets.atSurface(), KillSheets.subsea(), fullOfWarnings());
     }
 
     /** As much as a sheet can carry. */
     private static KillSheet fullOfWarnings() {
-        KillSheet s = OperationFixtures.subseaKillSheet();
+        KillSheet s = KillSheets.subsea();
         List<Warning> warnings = new ArrayList<>(Collections.nCopies(
                 9,
                 new Warning("choke line", "A warning that is long enough to run over more than one line. ".repeat(2))));
@@ -101,7 +101,7 @@ class KillSheetPageTest {
 
     @Test
     void theAnswerComesFirst() {
-        KillSheet sheet = OperationFixtures.killSheet();
+        KillSheet sheet = KillSheets.atSurface();
         String page = KillSheetPage.html(subject("8 1/2 in"), sheet, UnitSystem.FIELD);
         String first = page.substring(page.indexOf("<body>"), page.indexOf("<table class=\"columns\">"));
         for (String said : List.of(
@@ -120,7 +120,7 @@ class KillSheetPageTest {
 
     @Test
     void filesAreWrittenAndEqualSheetsGiveEqualBytes() throws IOException {
-        KillSheet sheet = OperationFixtures.killSheet();
+        KillSheet sheet = KillSheets.atSurface();
         Path page = KillSheetPage.write(subject("8 1/2 in"), sheet, UnitSystem.METRIC, directory);
         Path pdf = KillSheetPage.writePdf(subject("8 1/2 in"), sheet, UnitSystem.METRIC, directory);
         assertEquals("kill-sheet-8-1-2-in.html", page.getFileName().toString());

@@ -7,15 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import staunch.control.Bullheading;
-import staunch.control.CirculationMethod;
-import staunch.control.CirculationSchedule;
 import staunch.control.KillSheet;
-import staunch.control.MigrationCurve;
-import staunch.control.MigrationOutlook;
-import staunch.control.PressureLimit;
-import staunch.control.VolumetricMethod;
-import staunch.present.OperationFixtures;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
+import staunch.envelope.KickOperations;
+import staunch.envelope.LubricationOutcome;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.SectionOperations;
+import staunch.envelope.VolumetricOutcome;
+import staunch.present.Fixtures;
+import staunch.present.KillSheets;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 import tech.tablesaw.api.ColumnType;
@@ -24,20 +25,22 @@ import tech.tablesaw.columns.Column;
 
 class OperationTablesTest {
     private static final UnitSystem FIELD = UnitSystem.FIELD;
-    private static final CirculationSchedule SCHEDULE = OperationFixtures.schedule(CirculationMethod.DRILLERS);
-    private static final MigrationOutlook OUTLOOK = OperationFixtures.outlook();
-    private static final VolumetricMethod.Table VOLUMETRIC = VolumetricMethod.run(OperationFixtures.volumetricPlan());
+    private static final KickOperations.Followed KICK =
+            (KickOperations.Followed) Fixtures.operations().get(3).drilled();
+    private static final CirculationOutcome.Computed DRILLERS = (CirculationOutcome.Computed) KICK.drillers();
+    private static final MigrationOutcome.Computed MIGRATION = (MigrationOutcome.Computed) KICK.migration();
 
     private static List<ResultTable> all(UnitSystem units) {
         List<ResultTable> tables = new ArrayList<>(List.of(
-                OperationTables.circulation(SCHEDULE, names(), units),
-                OperationTables.circulationPeaks(SCHEDULE, OperationFixtures.limits(), units),
-                OperationTables.timeToLimit(OUTLOOK, units),
-                OperationTables.migration(OUTLOOK.curves().get(0), units),
-                OperationTables.volumetric(VOLUMETRIC, units),
-                OperationTables.lubricateAndBleed(OperationFixtures.lubricateAndBleed(), units),
-                OperationTables.bullheading(Bullheading.run(OperationFixtures.bullheadingPlan()), units)));
-        for (KillSheet sheet : List.of(OperationFixtures.killSheet(), OperationFixtures.subseaKillSheet())) {
+                OperationTables.circulation(DRILLERS, KICK.watched(), units),
+                OperationTables.circulationPeaks(DRILLERS, units),
+                OperationTables.timeToLimit(MIGRATION, units),
+                OperationTables.migration(MIGRATION.courses().get(0), KICK.watched(), units),
+                OperationTables.volumetric(((VolumetricOutcome.Computed) KICK.volumetric()).table(), units),
+                OperationTables.lubricateAndBleed(((LubricationOutcome.Computed) KICK.lubrication()).table(), units),
+                OperationTables.bullheading((BullheadingOutcome.Computed) KICK.bullheading(), units)));
+        Fixtures.operations().forEach(o -> tables.add(OperationTables.answers(o, units)));
+        for (KillSheet sheet : List.of(KillSheets.atSurface(), KillSheets.subsea())) {
             tables.addAll(List.of(
                     OperationTables.killSheetInput(sheet, units),
                     OperationTables.killSheetAnswers(sheet, units),
@@ -48,10 +51,6 @@ class OperationTablesTest {
             OperationTables.killSheetChokeLine(sheet, units).ifPresent(tables::add);
         }
         return tables;
-    }
-
-    private static List<String> names() {
-        return OperationFixtures.limits().stream().map(PressureLimit::name).toList();
     }
 
     @Test
@@ -71,46 +70,65 @@ class OperationTablesTest {
 
     @Test
     void aCirculationIsShownWithItsUnitsAndNoGasAfterTheLast() {
-        Table table = OperationTables.circulation(SCHEDULE, names(), FIELD).table();
+        Table table =
+                OperationTables.circulation(DRILLERS, KICK.watched(), FIELD).table();
         assertTrue(table.columnNames()
-                .containsAll(List.of("Choke [psi gauge]", "9 5/8 in shoe [psia]", "Gas rate [MMscf/d]")));
+                .containsAll(List.of("Choke [psi gauge]", "shoe [psia]", "Gas rate [MMscf/d]", "Least margin [psi]")));
         int last = table.rowCount() - 1;
         assertTrue(table.doubleColumn("Top of gas MD [ft]").isMissing(last));
         assertEquals(0, table.doubleColumn("Pit gain [bbl]").get(last), 0);
     }
 
     @Test
-    void thePeakOfAColumnIsTheHighestLoad() {
-        Table peaks = OperationTables.circulationPeaks(SCHEDULE, OperationFixtures.limits(), FIELD)
-                .table();
-        Table all = OperationTables.circulation(SCHEDULE, names(), FIELD).table();
+    void theHighestPressureIsThatOfItsColumn() {
+        Table peaks = OperationTables.circulationPeaks(DRILLERS, FIELD).table();
+        Table all = OperationTables.circulation(DRILLERS, KICK.watched(), FIELD).table();
         assertTrue(peaks.doubleColumn("Highest at the gauge [psi gauge]").get(0)
                 >= all.doubleColumn("Choke [psi gauge]").max() - 1e-9);
-        assertTrue(peaks.doubleColumn("Highest there [psia]").get(2)
-                >= all.doubleColumn("9 5/8 in shoe [psia]").max() - 1e-9);
-        assertTrue(peaks.doubleColumn("Margin [psi]").isMissing(0), "the choke itself has no limit");
+        int shoe = peaks.stringColumn("Place").asList().indexOf("shoe");
+        assertTrue(peaks.doubleColumn("Highest there [psia]").get(shoe)
+                >= all.doubleColumn("shoe [psia]").max() - 1e-9);
     }
 
     @Test
-    void waitingTimesAreRoundedDownAndInHours() {
-        Table table = OperationTables.timeToLimit(OUTLOOK, FIELD).table();
+    void waitingTimesAreRoundedDown() {
+        Table table = OperationTables.timeToLimit(MIGRATION, FIELD).table();
+        var time = table.doubleColumn("First reached [h]");
         for (int row = 0; row < table.rowCount(); row++) {
-            var time = table.doubleColumn("First reached [h]");
-            MigrationCurve curve =
-                    OUTLOOK.curves().get(row / OperationFixtures.limits().size());
-            if (time.isMissing(row)) {
-                assertEquals(
-                        "not reached: " + curve.ending().title(),
-                        table.stringColumn("Outcome").get(row));
-            } else {
-                assertTrue(Double.parseDouble(time.getString(row)) <= time.get(row));
-            }
+            assertTrue(Double.parseDouble(time.getString(row)) <= time.get(row));
         }
+        double earliest =
+                MIGRATION.earliest().orElseThrow().moment().orElseThrow().time();
+        assertEquals(earliest / 3600, time.min(), 1e-9);
+    }
+
+    @Test
+    void theAnswerNamesTimeRateAndLimit() {
+        var first = MIGRATION.earliest().orElseThrow();
+        String words = OperationWords.wait(MIGRATION, FIELD);
+        assertTrue(words.startsWith(FIELD.duration(first.moment().orElseThrow().time()) + ": gas rising "), words);
+        assertTrue(words.contains(first.name()), words);
+    }
+
+    @Test
+    void aDurationIsRoundedDownAndInHoursFromTwoOn() {
+        assertEquals("119.9 min", FIELD.duration(7199));
+        assertEquals("3.2 h", FIELD.duration(3.29 * 3600));
+        assertEquals("7300.0 s", UnitSystem.SI.duration(7300));
+    }
+
+    @Test
+    void whatIsNotAssessedSaysWhy() {
+        SectionOperations onDiverter = Fixtures.operations().get(0);
+        Table answers = OperationTables.answers(onDiverter, FIELD).table();
+        assertEquals(
+                "not assessed: not shut in: drilled on a diverter",
+                answers.stringColumn("Drilled kick").get(1));
     }
 
     @Test
     void theLinesOfAKillSheetAreThoseOfTheSheet() {
-        KillSheet sheet = OperationFixtures.killSheet();
+        KillSheet sheet = KillSheets.atSurface();
         Table schedule = OperationTables.pressureSchedule(sheet, FIELD).table();
         var hold = schedule.doubleColumn("Hold on drill pipe [psi gauge]");
         assertEquals(FIELD.fromSi(sheet.initialCirculatingPressure(), Measure.PRESSURE_GAUGE), hold.get(0), 1e-6);

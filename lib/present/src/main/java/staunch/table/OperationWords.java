@@ -1,0 +1,197 @@
+package staunch.table;
+
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import staunch.control.Bullheading;
+import staunch.control.CirculationPoint;
+import staunch.control.ClosestLimit;
+import staunch.control.VolumetricMethod;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
+import staunch.envelope.KickOperations;
+import staunch.envelope.KillSheetOutcome;
+import staunch.envelope.LubricationOutcome;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.NotAssessed;
+import staunch.envelope.VolumetricOutcome;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/** Results of operations in words, the answer first. */
+public final class OperationWords {
+    private OperationWords() {}
+
+    /**
+     * A question with its answer.
+     *
+     * @param question in a few words
+     * @param words the answer
+     */
+    public record Answer(String question, String words) {}
+
+    /** What a reader asks about an influx, in one order. */
+    public static List<Answer> answers(KickOperations operations, UnitSystem units) {
+        if (operations instanceof NotAssessed not) {
+            String words = not.summary();
+            return List.of(
+                    new Answer("Influx followed", words),
+                    new Answer("Shut in", words),
+                    new Answer("How long can it wait", words),
+                    new Answer("Driller's method", words),
+                    new Answer("Wait and weight", words),
+                    new Answer("Gas at surface", words),
+                    new Answer("Volumetric method", words),
+                    new Answer("Lubricate and bleed", words),
+                    new Answer("Bullheading", words),
+                    new Answer("Kill sheet", words));
+        }
+        KickOperations.Followed followed = (KickOperations.Followed) operations;
+        return List.of(
+                new Answer("Influx followed", influx(followed, units)),
+                new Answer("Shut in", shutIn(followed, units)),
+                new Answer("How long can it wait", wait(followed.migration(), units)),
+                new Answer("Driller's method", circulation(followed.drillers(), units)),
+                new Answer("Wait and weight", circulation(followed.waitAndWeight(), units)),
+                new Answer("Gas at surface", gasAtSurface(followed.drillers(), units)),
+                new Answer("Volumetric method", volumetric(followed.volumetric(), units)),
+                new Answer("Lubricate and bleed", lubrication(followed.lubrication(), units)),
+                new Answer("Bullheading", bullheading(followed.bullheading(), units)),
+                new Answer("Kill sheet", killSheet(followed.killSheet(), units)));
+    }
+
+    /** Volume of an influx and where it comes from. */
+    public static String influx(KickOperations.Followed followed, UnitSystem units) {
+        return units.text(followed.volume(), Measure.VOLUME) + " on bottom, " + followed.volumeBasis();
+    }
+
+    private static String shutIn(KickOperations.Followed followed, UnitSystem units) {
+        return "drill pipe " + load(followed.shutIn().drillPipePressure(), units) + ", casing "
+                + load(followed.shutIn().casingPressure(), units);
+    }
+
+    /** How long the closed well can wait: the earliest limit of the bracket, and the rate and limit behind it. */
+    public static String wait(MigrationOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        MigrationOutcome.Computed computed = (MigrationOutcome.Computed) outcome;
+        Optional<MigrationOutcome.FirstReached> first = computed.earliest();
+        if (first.isEmpty()) {
+            return "no limit is reached at any rate";
+        }
+        double time = first.get().moment().orElseThrow().time();
+        if (time == 0) {
+            return "not at all: " + place(first.get(), units) + " is at its limit when the well is closed";
+        }
+        String rate = computed.courses().stream()
+                .filter(c -> c.limits().contains(first.get()))
+                .map(MigrationOutcome.Course::rate)
+                .findFirst()
+                .orElse("");
+        return units.duration(time) + ": gas rising " + rate + ", " + place(first.get(), units);
+    }
+
+    private static String place(MigrationOutcome.FirstReached limit, UnitSystem units) {
+        return limit.name() + " at " + units.text(limit.measuredDepth(), Measure.DEPTH) + " MD";
+    }
+
+    /** Whether a circulation holds, and what comes closest. */
+    public static String circulation(CirculationOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        CirculationOutcome.Computed computed = (CirculationOutcome.Computed) outcome;
+        String choke = "choke up to "
+                + load(computed.schedule().greatestChokePressure().chokePressure(), units) + ", gain up to "
+                + units.text(computed.schedule().greatestGasVolume().gasVolume(), Measure.VOLUME, RoundingMode.CEILING);
+        return computed.schedule()
+                .leastMargin()
+                .map(p -> (computed.holds() ? "holds: " : "does not hold: ") + closest(p, units) + "; " + choke)
+                .orElse(choke + "; no limit is known");
+    }
+
+    private static String closest(CirculationPoint moment, UnitSystem units) {
+        ClosestLimit closest = moment.closest().orElseThrow();
+        return margin(closest, units) + ", " + moment.phase().title();
+    }
+
+    private static String margin(ClosestLimit closest, UnitSystem units) {
+        String where = closest.name() + " at " + units.text(closest.measuredDepth(), Measure.DEPTH) + " MD";
+        return closest.margin() < 0
+                ? units.text(-closest.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING) + " too much at "
+                        + where
+                : units.text(closest.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + " left at " + where;
+    }
+
+    private static String gasAtSurface(CirculationOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        CirculationPoint peak =
+                ((CirculationOutcome.Computed) outcome).schedule().greatestGasRate();
+        return "up to " + units.text(peak.gasRate(), Measure.GAS_RATE, RoundingMode.CEILING);
+    }
+
+    private static String volumetric(VolumetricOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        VolumetricOutcome.Computed computed = (VolumetricOutcome.Computed) outcome;
+        List<VolumetricMethod.Step> steps = computed.table().steps();
+        long bleeds = steps.stream()
+                .filter(s -> s.action() == VolumetricMethod.Action.BLEED)
+                .count();
+        double bled = steps.isEmpty() ? 0 : steps.get(steps.size() - 1).totalBled();
+        String work = bleeds + (bleeds == 1 ? " bleed, " : " bleeds, ") + units.text(bled, Measure.VOLUME) + " in all";
+        String margin = computed.closest()
+                .map(c -> (c.margin() > 0 ? "holds: " : "does not hold: ") + margin(c, units) + "; ")
+                .orElse("");
+        return margin + work + "; ends because " + computed.table().ending().title();
+    }
+
+    private static String lubrication(LubricationOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        LubricationOutcome.Computed computed = (LubricationOutcome.Computed) outcome;
+        int steps = computed.table().steps().size();
+        return steps + (steps == 1 ? " step" : " steps") + " from "
+                + load(computed.table().startPressure(), units) + " on the casing; ends because "
+                + computed.table().ending().title();
+    }
+
+    private static String bullheading(BullheadingOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        BullheadingOutcome.Computed computed = (BullheadingOutcome.Computed) outcome;
+        Bullheading.Load governing = computed.governing();
+        String where = governing.limit().name() + " at "
+                + units.text(governing.limit().measuredDepth(), Measure.DEPTH) + " MD";
+        return computed.feasible()
+                ? "feasible: "
+                        + units.text(governing.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + " left at "
+                        + where
+                : "not feasible: "
+                        + units.text(-governing.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
+                        + " too much at " + where;
+    }
+
+    private static String killSheet(KillSheetOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary();
+        }
+        var sheet = ((KillSheetOutcome.Computed) outcome).sheet();
+        return "kill mud " + units.text(sheet.killDensity(), Measure.DENSITY) + ", circulating pressure "
+                + units.number(sheet.initialCirculatingPressure(), Measure.PRESSURE_GAUGE) + " to "
+                + units.text(sheet.finalCirculatingPressure(), Measure.PRESSURE_GAUGE)
+                + (sheet.weakPoint().holdsKillMud()
+                        ? ""
+                        : "; " + sheet.input().weakPoint().name() + " does not hold the kill mud");
+    }
+
+    private static String load(double gauge, UnitSystem units) {
+        return units.text(gauge, Measure.PRESSURE_GAUGE, RoundingMode.CEILING);
+    }
+}
