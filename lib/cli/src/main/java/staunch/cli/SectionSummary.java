@@ -4,8 +4,10 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.envelope.KickResult;
+import staunch.envelope.Masp;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.Verdict;
 import staunch.envelope.WellEnvelope;
@@ -49,10 +51,32 @@ final class SectionSummary {
             text.append(lines.substring(outcome.length()));
             text.append('\n');
         }
+        masps(text, envelope, units, width);
         return text.append('\n')
-                .append(ResultWords.verdict(envelope.sections()))
+                .append((ResultWords.verdict(envelope.sections()) + " " + ResultWords.maspFailures(envelope.sections()))
+                        .strip())
                 .append('\n')
                 .toString();
+    }
+
+    /** The design load of each section that has one, with what the ratings say. */
+    private static void masps(StringBuilder text, WellEnvelope envelope, UnitSystem units, int width) {
+        boolean first = true;
+        for (SectionEnvelope section : envelope.sections()) {
+            for (Masp masp : section.masps()) {
+                if (first) {
+                    text.append("\nMASP, a design load of casing and equipment, rounded up:\n");
+                    first = false;
+                }
+                String detail = ResultWords.detail(masp.verdict());
+                String sentence = ResultWords.basis(masp.basis(), units) + ", "
+                        + ResultWords.masp(Optional.of(masp), units)
+                        + (detail.equals(masp.verdict().outcome().title()) ? "" : ": " + detail);
+                String name = section.plan().name();
+                text.append(name).append(" ".repeat(width - name.length() + GAP));
+                text.append(folded(sentence, width + GAP)).append('\n');
+            }
+        }
     }
 
     /** A row for each kick, so that the table stays narrow. */

@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.units.Kind;
 import staunch.units.Si;
 import staunch.units.Warning;
@@ -11,8 +12,8 @@ import staunch.units.Warning;
  * Well-control envelope of one hole section.
  *
  * @param plan the section as given
- * @param shoeVerticalDepth vertical depth of the shoe above, m
- * @param bottomVerticalDepth vertical depth of section TD, m
+ * @param shoeVerticalDepth vertical depth of the shoe above, m; empty where the survey ends above it
+ * @param bottomVerticalDepth vertical depth of section TD, m; empty where the survey ends above it
  * @param verdict of the section: the worst of drilled kick, swabbed kick and pressure window; the design load of the
  *     maximum anticipated surface pressure has its own
  * @param drilled tolerance of the drilled kick at section TD
@@ -32,8 +33,8 @@ import staunch.units.Warning;
  */
 public record SectionEnvelope(
         SectionPlan plan,
-        @Si(value = "m", kind = Kind.DEPTH) double shoeVerticalDepth,
-        @Si(value = "m", kind = Kind.DEPTH) double bottomVerticalDepth,
+        @Si(value = "m", kind = Kind.DEPTH) OptionalDouble shoeVerticalDepth,
+        @Si(value = "m", kind = Kind.DEPTH) OptionalDouble bottomVerticalDepth,
         Verdict verdict,
         KickResult drilled,
         KickResult swabbed,
@@ -50,6 +51,8 @@ public record SectionEnvelope(
         List<Warning> warnings) {
     public SectionEnvelope {
         Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(shoeVerticalDepth, "shoeVerticalDepth");
+        Objects.requireNonNull(bottomVerticalDepth, "bottomVerticalDepth");
         Objects.requireNonNull(verdict, "verdict");
         Objects.requireNonNull(drilled, "drilled");
         Objects.requireNonNull(swabbed, "swabbed");

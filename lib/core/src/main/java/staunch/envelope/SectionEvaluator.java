@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import staunch.earth.EquivalentZero;
 import staunch.envelope.Kick.Scenario;
 import staunch.envelope.MethodOptions.Estimates;
 import staunch.units.Fault;
@@ -21,6 +22,7 @@ import staunch.units.Warning;
  */
 public final class SectionEvaluator {
     private static final int INTENSITY_POINTS = 31;
+    private static final String BEYOND_SURVEY = "the survey ends above section TD";
     private static final double SAME_INTENSITY = 1e-6;
 
     private final SectionInput input;
@@ -28,7 +30,6 @@ public final class SectionEvaluator {
     private final MethodOptions options;
     private final double shoe;
     private final double bottom;
-    private final double bottomVertical;
 
     private SectionEvaluator(SectionInput input) {
         this.input = input;
@@ -36,7 +37,6 @@ public final class SectionEvaluator {
         this.options = input.options();
         this.shoe = plan.topDepth();
         this.bottom = plan.bottomDepth();
-        this.bottomVertical = input.path().verticalDepth(bottom);
     }
 
     /**
@@ -58,6 +58,10 @@ public final class SectionEvaluator {
     }
 
     private SectionEnvelope evaluate(LongConsumer progress) {
+        if (bottom > input.path().end()) {
+            progress.accept(depths(input));
+            return beyondSurvey();
+        }
         List<Warning> warnings = new ArrayList<>();
         PressureWindow window = new WindowCheck(input).check(warnings);
         if (plan.drilling() != Drilling.SHUT_IN) {
@@ -75,8 +79,8 @@ public final class SectionEvaluator {
         new SectionWarnings(input, deciding).addTo(warnings);
         return new SectionEnvelope(
                 plan,
-                input.path().verticalDepth(shoe),
-                bottomVertical,
+                verticalDepth(shoe),
+                verticalDepth(bottom),
                 combined(drilled, swabbed, window.verdict()),
                 drilled,
                 swabbed,
@@ -94,19 +98,43 @@ public final class SectionEvaluator {
     }
 
     private SectionEnvelope notShutIn(PressureWindow window, List<Warning> warnings) {
-        Tolerance none = new Tolerance.NotShutIn(plan.drilling());
-        Verdict verdict = new Verdict(
-                Verdict.Outcome.NOT_SHUT_IN, "not shut in: " + plan.drilling().title(), "");
-        KickResult drilled = notShutIn(Scenario.DRILLED, none, verdict);
-        KickResult swabbed = notShutIn(Scenario.SWABBED, none, verdict);
-        IntensityLimit noLimit = new IntensityLimit.NotAssessed("the section is not shut in");
+        return without(
+                new Tolerance.NotShutIn(plan.drilling()),
+                new Verdict(
+                        Verdict.Outcome.NOT_SHUT_IN,
+                        "not shut in: " + plan.drilling().title(),
+                        ""),
+                window,
+                SectionAssumptions.notShutIn(input),
+                warnings);
+    }
+
+    /** Where the path of the hole is not known nothing is: depths, volumes and pressures all hang on it. */
+    private SectionEnvelope beyondSurvey() {
+        Tolerance.NotAssessed none = new Tolerance.NotAssessed(BEYOND_SURVEY, "survey to section TD");
+        Verdict open = verdict(none);
+        PressureWindow window = new PressureWindow(
+                List.of(), open, EquivalentZero.of(options.equivalentDensityFrom(), input.datum()));
+        return plan.drilling() == Drilling.SHUT_IN
+                ? without(none, open, window, List.of(), List.of())
+                : notShutIn(window, List.of());
+    }
+
+    private SectionEnvelope without(
+            Tolerance none,
+            Verdict verdict,
+            PressureWindow window,
+            List<Assumption> assumptions,
+            List<Warning> warnings) {
+        IntensityLimit noLimit = new IntensityLimit.NotAssessed(
+                none instanceof Tolerance.NotAssessed not ? not.reason() : "the section is not shut in");
         return new SectionEnvelope(
                 plan,
-                input.path().verticalDepth(shoe),
-                bottomVertical,
+                verticalDepth(shoe),
+                verticalDepth(bottom),
                 verdict,
-                drilled,
-                swabbed,
+                without(Scenario.DRILLED, none, verdict),
+                without(Scenario.SWABBED, none, verdict),
                 window,
                 List.of(),
                 List.of(),
@@ -116,18 +144,24 @@ public final class SectionEvaluator {
                 List.of(),
                 List.of(),
                 List.of(),
-                SectionAssumptions.notShutIn(input),
+                assumptions,
                 warnings);
     }
 
-    private static KickResult notShutIn(Scenario scenario, Tolerance none, Verdict verdict) {
+    private OptionalDouble verticalDepth(double measuredDepth) {
+        return measuredDepth <= input.path().end()
+                ? OptionalDouble.of(input.path().verticalDepth(measuredDepth))
+                : OptionalDouble.empty();
+    }
+
+    private KickResult without(Scenario scenario, Tolerance none, Verdict verdict) {
         return new KickResult(
                 scenario,
                 Optional.empty(),
                 none,
                 new SurfaceTolerance(none, List.of()),
                 none,
-                OptionalDouble.empty(),
+                none instanceof Tolerance.NotShutIn ? OptionalDouble.empty() : required(scenario),
                 verdict,
                 Optional.empty());
     }
@@ -185,8 +219,7 @@ public final class SectionEvaluator {
 
     private Verdict verdict(Tolerance formation, SurfaceTolerance surface, OptionalDouble required, Model model) {
         if (formation instanceof Tolerance.NotAssessed not) {
-            String missing = not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")";
-            return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "");
+            return verdict(not);
         }
         if (formation instanceof Tolerance.FailsOnIntensity fails) {
             return new Verdict(
@@ -226,6 +259,11 @@ public final class SectionEvaluator {
         }
         String scope = surface.complete() ? "holds" : "holds (formation only)";
         return new Verdict(Verdict.Outcome.HOLDS, scope, governing(formation, surface));
+    }
+
+    private static Verdict verdict(Tolerance.NotAssessed not) {
+        String missing = not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")";
+        return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "");
     }
 
     private static boolean holds(Tolerance tolerance, double required) {

@@ -2,7 +2,12 @@ package staunch.design;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import staunch.well.CasingInterval;
+import staunch.well.CasingString;
 
 class SteelUseTest {
     /** Factor of the plain-end mass in API 5CT / ISO 11960, w = 0.024 661 5 (D − t) t in kg/m and mm, from memory. */
@@ -22,5 +27,32 @@ class SteelUseTest {
         assertEquals(production, steel.strings().get(1).mass(), production * DIGITS);
         assertEquals(surface + production, steel.mass(), (surface + production) * DIGITS);
         assertEquals(3500, steel.length(), 1e-9);
+    }
+
+    /** Nominal weight is per length threaded and coupled: 47 lb/ft over 1000 ft weigh 47 000 lb by definition. */
+    @Test
+    void nominalWeightCountsWhereItIsGiven() {
+        double foot = 0.3048;
+        double pound = 0.45359237;
+        CasingString string = new CasingString(
+                "9 5/8 in casing",
+                List.of(new CasingInterval(
+                        0,
+                        1000 * foot,
+                        0.244475,
+                        0.220498,
+                        Optional.of("L80"),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        0,
+                        OptionalDouble.of(47 * pound / foot))),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        assertEquals(47_000 * pound, StringSteel.of(string).mass(), 1e-6);
     }
 }

@@ -34,6 +34,11 @@ class ProfilesTest {
         assertThrows(RangeFault.class, () -> STEPPED.highestAt(3000.01));
         assertTrue(STEPPED.covers(3000));
         assertFalse(STEPPED.covers(3000.01));
+        // Rounding of a unit conversion or of the path does not leave the profile; its end value counts there.
+        assertTrue(STEPPED.covers(3000 + 5e-7));
+        assertFalse(STEPPED.covers(3000 + 2e-6));
+        assertEquals(STEPPED.below(3000), STEPPED.below(3000 + 5e-7), 0);
+        assertEquals(STEPPED.above(3000), STEPPED.highestAt(3000 + 5e-7), 0);
     }
 
     @Test

@@ -382,8 +382,12 @@ public final class Charts {
             }
         }
         for (SectionEnvelope section : sections) {
-            double at = units.fromSi(section.shoeVerticalDepth(), Measure.DEPTH);
-            String where = section.plan().name() + ", " + units.text(section.shoeVerticalDepth(), Measure.DEPTH);
+            if (section.shoeVerticalDepth().isEmpty()) {
+                continue;
+            }
+            double shoe = section.shoeVerticalDepth().getAsDouble();
+            double at = units.fromSi(shoe, Measure.DEPTH);
+            String where = section.plan().name() + ", " + units.text(shoe, Measure.DEPTH);
             if (startsAtShoe(wellCase, section)) {
                 plot.shoe(at, "shoe above " + where);
             } else {

@@ -76,6 +76,7 @@ final class ReviewModel {
         root.put("companions", List.of());
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
+        root.put("maspAnswer", ResultWords.maspFailures(envelope.sections()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
         root.put("maspBasis", envelope.options().maspBasis().title());
         root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));
@@ -296,8 +297,13 @@ final class ReviewModel {
                 + " hole, "
                 + depths(plan.topDepth(), plan.bottomDepth())
                 + " MD, "
-                + depths(section.shoeVerticalDepth(), section.bottomVerticalDepth())
-                + " TVD, "
+                + (section.shoeVerticalDepth().isPresent()
+                                && section.bottomVerticalDepth().isPresent()
+                        ? depths(
+                                        section.shoeVerticalDepth().getAsDouble(),
+                                        section.bottomVerticalDepth().getAsDouble())
+                                + " TVD, "
+                        : "")
                 + mud
                 + ", "
                 + plan.drilling().title();
@@ -321,16 +327,16 @@ final class ReviewModel {
 
     private List<String> sources(SectionEnvelope section) {
         Set<String> sources = new LinkedHashSet<>();
+        double top = section.shoeVerticalDepth().orElse(Double.POSITIVE_INFINITY);
+        double bottom = section.bottomVerticalDepth().orElse(Double.NEGATIVE_INFINITY);
         section.plan()
                 .criteria()
                 .ifPresent(c -> sources.add("Criteria: " + c.source().text()));
         wellCase.earth().tests().stream()
-                .filter(t -> t.verticalDepth() >= section.shoeVerticalDepth() - 20
-                        && t.verticalDepth() <= section.bottomVerticalDepth())
+                .filter(t -> t.verticalDepth() >= top - 20 && t.verticalDepth() <= bottom)
                 .forEach(t -> sources.add(t.name() + ": " + t.source().text()));
         wellCase.earth().weakZones().stream()
-                .filter(z -> z.topVerticalDepth() <= section.bottomVerticalDepth()
-                        && z.bottomVerticalDepth() >= section.shoeVerticalDepth())
+                .filter(z -> z.topVerticalDepth() <= bottom && z.bottomVerticalDepth() >= top)
                 .forEach(z ->
                         sources.add("Weak zone " + z.name() + ": " + z.source().text()));
         wellCase.equipment().wellhead().ifPresent(r -> rating(r, sources));

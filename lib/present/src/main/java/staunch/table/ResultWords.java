@@ -252,6 +252,23 @@ public final class ResultWords {
         return String.join("; ", parts) + ".";
     }
 
+    /** The sections whose MASP reaches a rating, as a sentence; empty where there are none. */
+    public static String maspFailures(List<SectionEnvelope> sections) {
+        List<String> names = sections.stream()
+                .filter(s -> s.masp()
+                        .filter(m -> m.verdict().outcome() == Verdict.Outcome.FAILS)
+                        .isPresent())
+                .map(s -> s.plan().name())
+                .toList();
+        return names.isEmpty() ? "" : "MASP, a design load, reaches a rating in " + joined(names) + ".";
+    }
+
+    private static String joined(List<String> names) {
+        return names.size() == 1
+                ? names.get(0)
+                : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
+    }
+
     /** What the weights of steel are of. */
     static String steel() {
         return "Plain pipe of nominal diameters at "
@@ -311,7 +328,6 @@ public final class ResultWords {
         if (names.size() == 1) {
             return Optional.of(names.get(0) + " " + one);
         }
-        String joined = String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
-        return Optional.of(joined + " " + several);
+        return Optional.of(joined(names) + " " + several);
     }
 }

@@ -73,8 +73,8 @@ public final class Tables {
                 .number("Hole size", Measure.DIAMETER, HALF_EVEN, s -> s.plan().bitDiameter())
                 .number("From MD", Measure.DEPTH, HALF_EVEN, s -> s.plan().topDepth())
                 .number("To MD", Measure.DEPTH, HALF_EVEN, s -> s.plan().bottomDepth())
-                .number("Shoe TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::shoeVerticalDepth)
-                .number("To TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::bottomVerticalDepth)
+                .optional("Shoe TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::shoeVerticalDepth)
+                .optional("To TVD", Measure.DEPTH, HALF_EVEN, SectionEnvelope::bottomVerticalDepth)
                 .optional(
                         "Mud",
                         Measure.DENSITY,

@@ -52,7 +52,7 @@ ${css}
 
 <section id="summary">
 <h2>Section summary</h2>
-<p class="answer">${answer}</p>
+<p class="answer">${answer}<#if maspAnswer?has_content> ${maspAnswer}</#if></p>
 <#if companions?has_content><p class="companions">Beside this page: <#list companions as c><a href="${c?url_path('UTF-8')}">${c}</a><#sep>, </#list></p></#if>
 <div class="scroll">
 <table class="summary">

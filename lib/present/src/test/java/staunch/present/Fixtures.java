@@ -639,8 +639,8 @@ public final class Fixtures {
         double mud = plan.mud().orElseThrow().density() / ppg(1);
         return new SectionEnvelope(
                 plan,
-                ft(vertical(plan.topDepth() / 0.3048)),
-                ft(vertical(plan.bottomDepth() / 0.3048)),
+                OptionalDouble.of(ft(vertical(plan.topDepth() / 0.3048))),
+                OptionalDouble.of(ft(vertical(plan.bottomDepth() / 0.3048))),
                 verdict,
                 drilled,
                 swabbed,
