@@ -103,10 +103,10 @@ class MainTest {
     @Test
     void offsetDataHandedInFlipAVerdict() {
         assertEquals(ExitCode.VERDICT, run("review", demo, "--fail-on-verdict", "--out", folder.toString()));
-        assertTrue(out().contains("fails"), out());
+        assertTrue(out().contains("8 1/2 in fails"), out());
         String drop = SOURCE.resolve("offset-drop").toString();
         assertEquals(ExitCode.OK, run("review", demo, "--with", drop, "--out", folder.toString()));
-        assertFalse(out().contains("fails"), out());
+        assertFalse(out().contains("8 1/2 in fails"), out());
         assertEquals(
                 ExitCode.CASE_FAULTS,
                 run("review", demo, "--with", folder.resolve("none").toString()));

@@ -65,7 +65,27 @@ final class EquipmentLimits {
                 : SEAWATER_DENSITY;
     }
 
+    /** Every component, the stack as one. */
     List<Component> components() {
+        return components(stack());
+    }
+
+    /** Every component, the stack by its elements. */
+    List<Component> componentsByElement() {
+        List<Component> elements = StackRating.exposed(input.equipment().stack()).stream()
+                .filter(e -> e.rating().isPresent() || StackRating.mustBeRated(e))
+                .map(e -> e.rating().isPresent()
+                        ? rated(e.name(), SurfaceLimit.Type.BOP, e.rating(), true)
+                        : unknown(
+                                e.name(),
+                                SurfaceLimit.Type.BOP,
+                                input.datum().stackDepth(),
+                                "its rating is not known (missing: equipment: " + e.name() + " rating)"))
+                .toList();
+        return components(elements.isEmpty() ? stack() : elements);
+    }
+
+    private List<Component> components(List<Component> stack) {
         List<Component> list = new ArrayList<>();
         List<CasingProfile.Stretch> stretches =
                 CasingProfile.of(input.casing()).stretchesBelow(input.datum().stackDepth());
@@ -82,7 +102,7 @@ final class EquipmentLimits {
         }
         boolean subsea = input.datum().stackAtSeabed();
         list.add(rated("wellhead", SurfaceLimit.Type.WELLHEAD, input.equipment().wellhead(), true));
-        list.addAll(stack());
+        list.addAll(stack);
         Optional<FlowLine> line = input.equipment().chokeLine();
         if (line.isPresent() || subsea) {
             list.add(rated("choke line", SurfaceLimit.Type.CHOKE_LINE, line.flatMap(FlowLine::rating), subsea));

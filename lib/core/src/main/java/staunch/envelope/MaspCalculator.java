@@ -238,7 +238,7 @@ final class MaspCalculator {
     private Masp assessed(MaspBasis basis, Load load) {
         double pressure = reference(load) - Physics.ATMOSPHERE;
         List<MaspCheck> checks = new EquipmentLimits(input)
-                .components().stream().map(c -> check(c, load.inside)).toList();
+                .componentsByElement().stream().map(c -> check(c, load.inside)).toList();
         return new Masp(
                 basis,
                 OptionalDouble.of(pressure),

@@ -113,8 +113,8 @@ public final class SectionEvaluator {
     private SectionEnvelope beyondSurvey() {
         Tolerance.NotAssessed none = new Tolerance.NotAssessed(BEYOND_SURVEY, "survey to section TD");
         Verdict open = verdict(none);
-        PressureWindow window = new PressureWindow(
-                List.of(), open, EquivalentZero.of(options.equivalentDensityFrom(), input.datum()));
+        PressureWindow window =
+                new PressureWindow(List.of(), open, EquivalentZero.of(options.equivalentDensityFrom(), input.datum()));
         return plan.drilling() == Drilling.SHUT_IN
                 ? without(none, open, window, List.of(), List.of())
                 : notShutIn(window, List.of());

@@ -42,23 +42,18 @@ public sealed interface StackRating {
      * @param stack elements from the bottom up
      */
     static StackRating of(List<StackElement> stack) {
-        int uppermost = -1;
-        for (int i = 0; i < stack.size(); i++) {
-            if (stack.get(i).type().seals()) {
-                uppermost = i;
-            }
-        }
-        if (uppermost < 0) {
+        List<StackElement> exposed = exposed(stack);
+        if (exposed.isEmpty()) {
             return new NotAssessed(
                     stack.isEmpty() ? "elements of the BOP stack" : "an element of the BOP stack that seals",
                     Optional.empty());
         }
         List<String> unrated = new ArrayList<>();
         List<PressureRating> rated = new ArrayList<>();
-        for (StackElement element : stack.subList(0, uppermost + 1)) {
+        for (StackElement element : exposed) {
             if (element.rating().isPresent()) {
                 rated.add(element.rating().get());
-            } else if (element.type().seals() || element.type().connects()) {
+            } else if (mustBeRated(element)) {
                 unrated.add(element.name());
             }
         }
@@ -66,5 +61,21 @@ public sealed interface StackRating {
         return unrated.isEmpty()
                 ? new Rated(lowest.orElseThrow())
                 : new NotAssessed("rating of " + String.join(", ", unrated), lowest);
+    }
+
+    /** Elements that may see the well: every one up to the uppermost that seals; none where none seals. */
+    static List<StackElement> exposed(List<StackElement> stack) {
+        int uppermost = -1;
+        for (int i = 0; i < stack.size(); i++) {
+            if (stack.get(i).type().seals()) {
+                uppermost = i;
+            }
+        }
+        return stack.subList(0, uppermost + 1);
+    }
+
+    /** Whether an element that may see the well leaves the question open where its rating is not known. */
+    static boolean mustBeRated(StackElement element) {
+        return element.type().seals() || element.type().connects();
     }
 }

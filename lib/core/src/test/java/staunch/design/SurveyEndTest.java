@@ -54,6 +54,7 @@ class SurveyEndTest {
 
     @Test
     void aSurveyThatEndsAtSectionTotalDepthReachesIt() {
-        assertTrue(ending(4500).section(TwoSectionWell.BELOW).bottomVerticalDepth().isPresent());
+        assertTrue(
+                ending(4500).section(TwoSectionWell.BELOW).bottomVerticalDepth().isPresent());
     }
 }
