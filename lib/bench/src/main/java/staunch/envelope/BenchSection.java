@@ -76,7 +76,8 @@ final class BenchSection {
                 OptionalDouble.of(4),
                 OptionalDouble.of(INTENSITY),
                 OptionalDouble.of(0),
-                OptionalDouble.of(0));
+                OptionalDouble.of(0),
+                OptionalDouble.empty());
         SectionPlan plan = new SectionPlan(
                 "8 1/2 in",
                 Drilling.SHUT_IN,

@@ -47,7 +47,8 @@ final class InventedWell {
                 OptionalDouble.of(4),
                 OptionalDouble.of(60),
                 OptionalDouble.of(0),
-                OptionalDouble.of(0));
+                OptionalDouble.of(0),
+                OptionalDouble.empty());
         SectionPlan below =
                 section("8 1/2 in", Drilling.SHUT_IN, new HoleInterval(3000, 4500, 0.2159), Optional.of(criteria));
         EarthModel earth = new EarthModel(

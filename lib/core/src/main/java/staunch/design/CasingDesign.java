@@ -15,12 +15,15 @@ import staunch.well.CasingString;
  * @param name of the design
  * @param strings in the order they are set
  * @param sections in the order they are drilled
+ * @param prices of strings, where the case gives them
  */
-public record CasingDesign(String name, List<CasingString> strings, List<SectionPlan> sections) {
+public record CasingDesign(
+        String name, List<CasingString> strings, List<SectionPlan> sections, List<StringPrice> prices) {
     public CasingDesign {
         Check.text("name of the casing design", name);
         strings = List.copyOf(strings);
         sections = List.copyOf(sections);
+        prices = List.copyOf(prices);
         if (sections.isEmpty()) {
             throw new InputFault("casing design \"" + name + "\"", "has no hole section", "give at least one");
         }
@@ -33,6 +36,11 @@ public record CasingDesign(String name, List<CasingString> strings, List<Section
                         "give each its own name");
             }
         }
+    }
+
+    /** A design whose strings have no price. */
+    public CasingDesign(String name, List<CasingString> strings, List<SectionPlan> sections) {
+        this(name, strings, sections, List.of());
     }
 
     /** The section of that name. */
@@ -54,6 +62,6 @@ public record CasingDesign(String name, List<CasingString> strings, List<Section
     public CasingDesign withSection(String sectionName, SectionPlan replacement) {
         List<SectionPlan> changed = new ArrayList<>(sections);
         changed.set(sections.indexOf(section(sectionName)), replacement);
-        return new CasingDesign(name, strings, changed);
+        return new CasingDesign(name, strings, changed, prices);
     }
 }

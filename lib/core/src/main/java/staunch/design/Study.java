@@ -155,6 +155,26 @@ public final class Study {
     }
 
     /**
+     * Searches where the casing shoes of the design may stand, with the planned muds.
+     *
+     * @throws staunch.units.Fault where the case contradicts itself
+     */
+    public ShoeSearch shoes() {
+        return shoes(MudRule.AS_PLANNED, Progress.SILENT);
+    }
+
+    /**
+     * Searches where the casing shoes of the design may stand, telling the progress.
+     *
+     * @param mud rule by which the mud of each section follows its depths
+     * @param progress told how far it has come
+     * @throws InputFault where the lightest mud is asked for and mud density moves with pressure and temperature
+     */
+    public ShoeSearch shoes(MudRule mud, Progress progress) {
+        return new ShoeSearcher(wellCase, wellCase.design(design), options, mud).search(progress);
+    }
+
+    /**
      * This study of each of the designs that are to be compared.
      *
      * @param designs names of two or more

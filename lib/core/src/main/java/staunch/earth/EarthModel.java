@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param weakZones zones weaker than the profile
  * @param temperature by vertical depth
  * @param tops formation tops, downwards
+ * @param stayOuts depths at which no shoe may stand
  */
 public record EarthModel(
         Optional<Range> porePressure,
@@ -21,7 +22,8 @@ public record EarthModel(
         List<StrengthTest> tests,
         List<WeakZone> weakZones,
         Optional<TemperatureProfile> temperature,
-        List<FormationTop> tops) {
+        List<FormationTop> tops,
+        List<StayOut> stayOuts) {
     public EarthModel {
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
@@ -29,5 +31,17 @@ public record EarthModel(
         weakZones = List.copyOf(weakZones);
         Objects.requireNonNull(temperature, "temperature");
         tops = List.copyOf(tops);
+        stayOuts = List.copyOf(stayOuts);
+    }
+
+    /** Rock in which a shoe may stand at any depth. */
+    public EarthModel(
+            Optional<Range> porePressure,
+            Optional<Range> strength,
+            List<StrengthTest> tests,
+            List<WeakZone> weakZones,
+            Optional<TemperatureProfile> temperature,
+            List<FormationTop> tops) {
+        this(porePressure, strength, tests, weakZones, temperature, tops, List.of());
     }
 }

@@ -35,13 +35,15 @@ import staunch.well.WellPath;
  */
 public record ExposedStrength(List<Node> nodes, List<Gap> gaps, Optional<Node> shoe) {
     /** Greatest vertical distance of a shoe's test below the shoe, m: rat hole and the first metres of new hole. */
-    static final double SHOE_TEST_REACH = 30;
+    @Si(value = "m", kind = Kind.LENGTH)
+    public static final double SHOE_TEST_REACH = 30;
 
     /** Greatest distance along hole over which a shoe's test counts, m: keeps it out of a level section. */
     static final double SHOE_TEST_REACH_ALONG_HOLE = 100;
 
     /** Distance above the shoe at which a recorded test is still the shoe's, m: depths are recorded in whole metres. */
-    static final double SHOE_TEST_RECORDING = 1;
+    @Si(value = "m", kind = Kind.LENGTH)
+    public static final double SHOE_TEST_RECORDING = 1;
 
     public ExposedStrength {
         nodes = List.copyOf(nodes);

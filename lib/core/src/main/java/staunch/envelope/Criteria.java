@@ -19,6 +19,7 @@ import staunch.units.Source;
  * @param kickIntensity pressure of the drilled kick above the mud, as equivalent density, kg/m³, where set
  * @param strengthMargin kept below the formation strength, Pa, where set
  * @param tripMargin kept between mud and pore pressure, as equivalent density, kg/m³, where set
+ * @param surgeMargin kept between mud and strength less its margin, as equivalent density, kg/m³, where set
  */
 public record Criteria(
         String name,
@@ -28,7 +29,8 @@ public record Criteria(
         @Si("m3") OptionalDouble swabbedTolerance,
         @Si(value = "kg/m3", kind = Kind.DIFFERENCE) OptionalDouble kickIntensity,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble strengthMargin,
-        @Si(value = "kg/m3", kind = Kind.DIFFERENCE) OptionalDouble tripMargin) {
+        @Si(value = "kg/m3", kind = Kind.DIFFERENCE) OptionalDouble tripMargin,
+        @Si(value = "kg/m3", kind = Kind.DIFFERENCE) OptionalDouble surgeMargin) {
     public Criteria {
         Check.text("name of the criteria", name);
         Check.text("owner of the criteria", owner);
@@ -38,5 +40,6 @@ public record Criteria(
         kickIntensity.ifPresent(v -> Check.within("kick intensity", v, 0, 1000, Measure.DENSITY_DIFFERENCE));
         strengthMargin.ifPresent(v -> Check.within("strength margin", v, 0, 3e7, Measure.PRESSURE_DIFFERENCE));
         tripMargin.ifPresent(v -> Check.within("trip margin", v, 0, 1000, Measure.DENSITY_DIFFERENCE));
+        surgeMargin.ifPresent(v -> Check.within("surge margin", v, 0, 1000, Measure.DENSITY_DIFFERENCE));
     }
 }

@@ -36,4 +36,9 @@ public record KickResult(
         Objects.requireNonNull(verdict, "verdict");
         Objects.requireNonNull(hand, "hand");
     }
+
+    /** The check alone, without likely tolerance and hand calculation. */
+    public KickCheck check() {
+        return new KickCheck(scenario, kick, tolerance, circulatedToSurface, required, verdict);
+    }
 }

@@ -43,7 +43,7 @@ final class Model {
     private final Optional<DrilledHole.Fixed> fixed;
     private final boolean underbalanced;
 
-    private Model(SectionInput input, Estimates estimates) {
+    private Model(SectionInput input, Estimates estimates, WindowCheck window) {
         this.input = input;
         this.plan = input.plan();
         this.options = input.options();
@@ -51,7 +51,8 @@ final class Model {
                 .map(Criteria::strengthMargin)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
-        LimitNodes.Answer answer = LimitNodes.of(input, estimates, margin);
+        LimitNodes.Answer answer =
+                estimates == options.estimates() ? window.limit() : LimitNodes.of(input, estimates, margin);
         this.strength = answer.nodes();
         this.strengthMissing = answer.missing();
         this.pore = input.earth()
@@ -68,7 +69,7 @@ final class Model {
         this.fixed = strength.isPresent() && mudColumn.isPresent() && temperature.isPresent()
                 ? plan.string().map(this::fixed)
                 : Optional.empty();
-        this.underbalanced = new WindowCheck(input).underbalanced();
+        this.underbalanced = window.underbalanced();
     }
 
     private Optional<ToleranceSolver> solver(MethodOptions with) {
@@ -84,7 +85,12 @@ final class Model {
     }
 
     static Model of(SectionInput input, Estimates estimates) {
-        return new Model(input, estimates);
+        return of(input, estimates, WindowCheck.deciding(input));
+    }
+
+    /** A model that shares the work of a window check. */
+    static Model of(SectionInput input, Estimates estimates, WindowCheck window) {
+        return new Model(input, estimates, window);
     }
 
     /**

@@ -11,7 +11,7 @@ import staunch.units.Si;
  * Pore pressure, mud and strength over the exposed depths of a section.
  *
  * @param points downwards
- * @param verdict whether pore pressure plus trip margin ≤ mud ≤ strength less margin at every exposed depth
+ * @param verdict whether pore pressure plus trip margin ≤ mud ≤ strength less margin and surge margin at every exposed depth
  * @param equivalentDensityFrom where equivalent mud weights of these pressures count from, by choice of method
  */
 public record PressureWindow(List<Point> points, Verdict verdict, EquivalentZero equivalentDensityFrom) {

@@ -50,6 +50,27 @@ public final class SectionEvaluator {
         return new SectionEvaluator(input).evaluate(progress);
     }
 
+    /**
+     * Checks a section at section TD alone, as {@link #evaluate} does.
+     *
+     * @param input what is known
+     * @throws Fault where the input contradicts itself; what is merely missing is reported in the result
+     */
+    public static SectionCheck check(SectionInput input) {
+        return new SectionEvaluator(input).check();
+    }
+
+    /**
+     * Whether a section meets everything, as {@link #check} finds it: its verdict is "holds". Of a section that is not shut
+     * in, whether its mud does not fail the pressure window.
+     *
+     * @param input what is known
+     * @throws Fault where the input contradicts itself
+     */
+    public static boolean holds(SectionInput input) {
+        return new SectionEvaluator(input).holds();
+    }
+
     /** Number of depths at which the tolerance along a section is computed. */
     public static int depths(SectionInput input) {
         double length = input.plan().bottomDepth() - input.plan().topDepth();
@@ -63,12 +84,14 @@ public final class SectionEvaluator {
             return beyondSurvey();
         }
         List<Warning> warnings = new ArrayList<>();
-        PressureWindow window = new WindowCheck(input).check(warnings);
+        WindowCheck windowCheck = new WindowCheck(input);
+        PressureWindow window = windowCheck.check(warnings);
         if (plan.drilling() != Drilling.SHUT_IN) {
             return notShutIn(window, warnings);
         }
-        Model deciding = Model.of(input, options.estimates());
-        Model likely = options.estimates() == Estimates.LIKELY ? deciding : Model.of(input, Estimates.LIKELY);
+        Model deciding = Model.of(input, options.estimates(), windowCheck);
+        Model likely =
+                options.estimates() == Estimates.LIKELY ? deciding : Model.of(input, Estimates.LIKELY, windowCheck);
         KickResult drilled = result(Scenario.DRILLED, deciding, likely);
         KickResult swabbed = result(Scenario.SWABBED, deciding, likely);
         MaaspCalculator maasps = new MaaspCalculator(input, deciding.strength(), deciding.mudColumn());
@@ -81,7 +104,7 @@ public final class SectionEvaluator {
                 plan,
                 verticalDepth(shoe),
                 verticalDepth(bottom),
-                combined(drilled, swabbed, window.verdict()),
+                combined(drilled.check(), swabbed.check(), window.verdict()),
                 drilled,
                 swabbed,
                 window,
@@ -97,13 +120,63 @@ public final class SectionEvaluator {
                 warnings);
     }
 
+    private SectionCheck check() {
+        if (bottom > input.path().end()) {
+            Tolerance.NotAssessed none = new Tolerance.NotAssessed(BEYOND_SURVEY, "survey to section TD");
+            return without(none, verdict(none), verdict(none));
+        }
+        WindowCheck windowCheck = WindowCheck.deciding(input);
+        Verdict window = windowCheck.verdict(new ArrayList<>());
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            return without(new Tolerance.NotShutIn(plan.drilling()), window, notShutInVerdict());
+        }
+        Model deciding = Model.of(input, options.estimates(), windowCheck);
+        KickCheck drilled = kick(Scenario.DRILLED, deciding);
+        KickCheck swabbed = kick(Scenario.SWABBED, deciding);
+        return new SectionCheck(
+                drilled,
+                swabbed,
+                window,
+                new MaaspCalculator(input, deciding.strength(), deciding.mudColumn()).atSectionMud(),
+                combined(drilled, swabbed, window));
+    }
+
+    private SectionCheck without(Tolerance none, Verdict window, Verdict verdict) {
+        return new SectionCheck(
+                without(Scenario.DRILLED, none, verdict),
+                without(Scenario.SWABBED, none, verdict),
+                window,
+                Optional.empty(),
+                verdict);
+    }
+
+    private boolean holds() {
+        if (bottom > input.path().end()) {
+            return false;
+        }
+        WindowCheck windowCheck = WindowCheck.deciding(input);
+        Verdict window = windowCheck.verdict(new ArrayList<>());
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            return window.outcome() != Verdict.Outcome.FAILS;
+        }
+        if (window.outcome() != Verdict.Outcome.HOLDS) {
+            return false;
+        }
+        Model deciding = Model.of(input, options.estimates(), windowCheck);
+        KickCheck drilled = kick(Scenario.DRILLED, deciding);
+        return drilled.verdict().outcome() != Verdict.Outcome.FAILS
+                && combined(drilled, kick(Scenario.SWABBED, deciding), window).outcome() == Verdict.Outcome.HOLDS;
+    }
+
+    private Verdict notShutInVerdict() {
+        return new Verdict(
+                Verdict.Outcome.NOT_SHUT_IN, "not shut in: " + plan.drilling().title(), "");
+    }
+
     private SectionEnvelope notShutIn(PressureWindow window, List<Warning> warnings) {
         return without(
                 new Tolerance.NotShutIn(plan.drilling()),
-                new Verdict(
-                        Verdict.Outcome.NOT_SHUT_IN,
-                        "not shut in: " + plan.drilling().title(),
-                        ""),
+                notShutInVerdict(),
                 window,
                 SectionAssumptions.notShutIn(input),
                 warnings);
@@ -133,8 +206,8 @@ public final class SectionEvaluator {
                 verticalDepth(shoe),
                 verticalDepth(bottom),
                 verdict,
-                without(Scenario.DRILLED, none, verdict),
-                without(Scenario.SWABBED, none, verdict),
+                without(Scenario.DRILLED, none, verdict).with(none, Optional.empty()),
+                without(Scenario.SWABBED, none, verdict).with(none, Optional.empty()),
                 window,
                 List.of(),
                 List.of(),
@@ -154,34 +227,35 @@ public final class SectionEvaluator {
                 : OptionalDouble.empty();
     }
 
-    private KickResult without(Scenario scenario, Tolerance none, Verdict verdict) {
-        return new KickResult(
+    private KickCheck without(Scenario scenario, Tolerance none, Verdict verdict) {
+        return new KickCheck(
                 scenario,
                 Optional.empty(),
                 none,
                 new SurfaceTolerance(none, List.of()),
-                none,
                 none instanceof Tolerance.NotShutIn ? OptionalDouble.empty() : required(scenario),
-                verdict,
-                Optional.empty());
+                verdict);
     }
 
     private KickResult result(Scenario scenario, Model deciding, Model likely) {
+        KickCheck check = kick(scenario, deciding);
+        Optional<HandCalculation> hand = check.tolerance() instanceof Tolerance.Finite finite
+                ? Optional.of(deciding.hand(check.kick().orElseThrow(), deciding.hole(bottom), finite))
+                : Optional.empty();
+        return check.with(likely == deciding ? check.tolerance() : tolerance(likely, scenario, bottom), hand);
+    }
+
+    private KickCheck kick(Scenario scenario, Model deciding) {
         OptionalDouble required = required(scenario);
         Optional<Kick> kick = Optional.empty();
         Tolerance tolerance;
         SurfaceTolerance surface;
-        Optional<HandCalculation> hand = Optional.empty();
         try {
             deciding.needs(scenario);
             Kick asked = deciding.kick(scenario, bottom);
             kick = Optional.of(asked);
-            DrilledHole hole = deciding.hole(bottom);
-            tolerance = deciding.tolerance(asked, hole);
+            tolerance = deciding.tolerance(asked, deciding.hole(bottom));
             surface = deciding.circulatedToSurface(asked, bottom);
-            if (tolerance instanceof Tolerance.Finite finite) {
-                hand = Optional.of(deciding.hand(asked, hole, finite));
-            }
         } catch (Missing missing) {
             tolerance = missing.asTolerance();
             surface = new SurfaceTolerance(tolerance, List.of());
@@ -189,15 +263,8 @@ public final class SectionEvaluator {
             tolerance = new Tolerance.NotAssessed(fault.getMessage(), "");
             surface = new SurfaceTolerance(tolerance, List.of());
         }
-        return new KickResult(
-                scenario,
-                kick,
-                tolerance,
-                surface,
-                likely == deciding ? tolerance : tolerance(likely, scenario, bottom),
-                required,
-                verdict(tolerance, surface, required, deciding),
-                hand);
+        return new KickCheck(
+                scenario, kick, tolerance, surface, required, verdict(tolerance, surface, required, deciding));
     }
 
     private Tolerance tolerance(Model model, Scenario scenario, double depth) {
@@ -289,7 +356,7 @@ public final class SectionEvaluator {
      * The worst of the checks, all of them named where several are equally bad: fails before not assessed before holds. A
      * kick without a criterion does not count where the other has one, unless it breaks the well by itself.
      */
-    private static Verdict combined(KickResult drilled, KickResult swabbed, Verdict window) {
+    private static Verdict combined(KickCheck drilled, KickCheck swabbed, Verdict window) {
         List<Verdict> checks = new ArrayList<>();
         if (counts(drilled, swabbed)) {
             checks.add(named("drilled kick", drilled.verdict()));
@@ -313,7 +380,7 @@ public final class SectionEvaluator {
                 joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())));
     }
 
-    private static boolean counts(KickResult kick, KickResult other) {
+    private static boolean counts(KickCheck kick, KickCheck other) {
         return kick.required().isPresent()
                 || other.required().isEmpty()
                 || kick.verdict().outcome() == Verdict.Outcome.FAILS;

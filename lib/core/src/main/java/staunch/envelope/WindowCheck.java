@@ -14,22 +14,38 @@ import staunch.units.Physics;
 import staunch.units.Warning;
 import staunch.well.Datum;
 
-/** Checks pore pressure plus trip margin ≤ mud ≤ strength less margin at every exposed depth. */
+/** Checks pore pressure plus trip margin ≤ mud ≤ strength less margin and surge margin at every exposed depth. */
 final class WindowCheck {
     private static final int DEPTHS = 60;
+    private static final String PORE_PRESSURE = "pore pressure";
+    private static final String STRENGTH = "formation strength";
 
     private final SectionInput input;
     private final SectionPlan plan;
     private final double tripMargin;
+    private final double surgeMargin;
     private final Model.MudAnswer mudAnswer;
     private final Optional<MudColumn> mud;
+    private final LimitNodes.Answer limit;
     private final Optional<LimitNodes> low;
-    private final Optional<LimitNodes> likely;
+    private final boolean forDisplay;
     private final Optional<PressureProfile> poreLikely;
     private final Optional<PressureProfile> poreHigh;
+    private List<PressureWindow.Point> points;
 
+    /** The check with everything that is shown of it. */
     WindowCheck(SectionInput input) {
+        this(input, true);
+    }
+
+    /** The check alone: its points are without the likely strength, which decides nothing. */
+    static WindowCheck deciding(SectionInput input) {
+        return new WindowCheck(input, false);
+    }
+
+    private WindowCheck(SectionInput input, boolean forDisplay) {
         this.input = input;
+        this.forDisplay = forDisplay;
         this.plan = input.plan();
         double margin = plan.criteria()
                 .map(Criteria::strengthMargin)
@@ -39,17 +55,35 @@ final class WindowCheck {
                 .map(Criteria::tripMargin)
                 .orElse(OptionalDouble.empty())
                 .orElse(0);
+        this.surgeMargin = plan.criteria()
+                .map(Criteria::surgeMargin)
+                .orElse(OptionalDouble.empty())
+                .orElse(0);
         this.mudAnswer = Model.mud(input);
         this.mud = mudAnswer.column();
         Estimates deciding = input.options().estimates();
-        this.low = LimitNodes.of(input, deciding, margin).nodes();
-        this.likely = LimitNodes.of(input, Estimates.LIKELY, 0).nodes();
+        this.limit = LimitNodes.of(input, deciding, margin);
+        this.low = limit.nodes();
         this.poreLikely = input.earth().porePressure().map(Range::likely);
         this.poreHigh =
                 input.earth().porePressure().map(deciding == Estimates.LIKELY ? Range::likely : Range::highOrLikely);
     }
 
+    /** Limit of the formation by the estimates that decide. */
+    LimitNodes.Answer limit() {
+        return limit;
+    }
+
     List<PressureWindow.Point> points() {
+        if (points == null) {
+            points = found();
+        }
+        return points;
+    }
+
+    private List<PressureWindow.Point> found() {
+        Optional<LimitNodes> likely =
+                forDisplay ? LimitNodes.of(input, Estimates.LIKELY, 0).nodes() : Optional.empty();
         TreeSet<Double> depths = new TreeSet<>();
         for (int i = 0; i <= DEPTHS; i++) {
             depths.add(plan.topDepth() + (plan.bottomDepth() - plan.topDepth()) * i / DEPTHS);
@@ -57,15 +91,15 @@ final class WindowCheck {
         low.ifPresent(nodes -> addAll(depths, nodes.measuredDepths()));
         poreLikely.ifPresent(p -> addVertical(depths, p));
         poreHigh.ifPresent(p -> addVertical(depths, p));
-        List<PressureWindow.Point> points = new ArrayList<>();
+        List<PressureWindow.Point> all = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (double depth : depths) {
             if (depth - last > 1e-6) {
-                points.add(point(depth));
+                all.add(point(depth, likely));
                 last = depth;
             }
         }
-        return points;
+        return all;
     }
 
     private static void addAll(TreeSet<Double> depths, double[] more) {
@@ -80,7 +114,7 @@ final class WindowCheck {
         }
     }
 
-    private PressureWindow.Point point(double depth) {
+    private PressureWindow.Point point(double depth, Optional<LimitNodes> likely) {
         double z = input.path().verticalDepth(depth);
         OptionalDouble limit = strengthAt(low, depth, z);
         double margin = low.map(LimitNodes::margin).orElse(0.0);
@@ -131,26 +165,28 @@ final class WindowCheck {
     }
 
     PressureWindow check(List<Warning> warnings) {
-        List<PressureWindow.Point> points = points();
         return new PressureWindow(
-                points,
-                verdict(points, warnings),
-                EquivalentZero.of(input.options().equivalentDensityFrom(), input.datum()));
+                points(), verdict(warnings), EquivalentZero.of(input.options().equivalentDensityFrom(), input.datum()));
     }
 
-    private Verdict verdict(List<PressureWindow.Point> points, List<Warning> warnings) {
+    Verdict verdict(List<Warning> warnings) {
         if (mud.isEmpty()) {
             return notAssessed(mudAnswer.reason() + " (missing: " + mudAnswer.missing() + ")");
         }
         boolean heavy = false;
+        boolean surges = false;
         boolean light = false;
         boolean likelyAbove = false;
         boolean highAbove = false;
         boolean allKnown = low.map(nodes -> nodes.unknown().isEmpty()).orElse(false);
-        for (PressureWindow.Point p : points) {
+        for (PressureWindow.Point p : points()) {
             double mudPressure = p.mudPressure().orElseThrow();
             allKnown &= p.limit().isPresent() && p.porePressureHigh().isPresent();
-            heavy |= p.limit().isPresent() && exceeds(p.mudPressure(), p.limit().getAsDouble());
+            if (p.limit().isPresent()) {
+                double surge = surgeMargin * Physics.GRAVITY * p.verticalDepth();
+                heavy |= exceeds(p.mudPressure(), p.limit().getAsDouble());
+                surges |= exceeds(p.mudPressure(), p.limit().getAsDouble() - surge);
+            }
             highAbove |= exceeds(p.porePressureHigh(), mudPressure);
             light |= exceeds(p.porePressureHigh(), mudPressure - tripMargin * Physics.GRAVITY * p.verticalDepth());
             likelyAbove |= exceeds(p.porePressureLikely(), mudPressure);
@@ -163,12 +199,13 @@ final class WindowCheck {
         }
         if (heavy) {
             return new Verdict(
-                    Verdict.Outcome.FAILS,
-                    "mud pressure exceeds the formation strength less its margin",
-                    "formation strength");
+                    Verdict.Outcome.FAILS, "mud pressure exceeds the formation strength less its margin", STRENGTH);
         }
         if (likelyAbove) {
-            return notAssessed("underbalanced: the mud is lighter than the likely pore pressure");
+            return new Verdict(
+                    Verdict.Outcome.NOT_ASSESSED,
+                    "not assessed: underbalanced: the mud is lighter than the likely pore pressure",
+                    PORE_PRESSURE);
         }
         if (light) {
             return new Verdict(
@@ -176,7 +213,13 @@ final class WindowCheck {
                     tripMargin > 0
                             ? "mud pressure is below pore pressure plus trip margin"
                             : "mud pressure is below pore pressure",
-                    "pore pressure");
+                    PORE_PRESSURE);
+        }
+        if (surges) {
+            return new Verdict(
+                    Verdict.Outcome.FAILS,
+                    "mud pressure plus surge margin exceeds the formation strength less its margin",
+                    STRENGTH);
         }
         if (!allKnown) {
             return notAssessed("pore pressure or strength is not known over the whole open hole");

@@ -44,6 +44,9 @@ public final class WellPath {
     private final double[] normalEast;
     private final double[] normalDown;
     private final double[] dogleg;
+    // Stations and the depths between them where vertical depth turns, with their vertical depths.
+    private final double[] node;
+    private final double[] nodeVertical;
 
     private WellPath(List<SurveyStation> stations) {
         this.stations = stations;
@@ -77,6 +80,17 @@ public final class WellPath {
             north[i + 1] = north[i] + along(i, length, tangentNorth[i], normalNorth[i]);
             east[i + 1] = east[i] + along(i, length, tangentEast[i], normalEast[i]);
         }
+        double[] nodes = new double[2 * n];
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            nodes[count++] = md[i];
+            double turn = turn(i);
+            if (!Double.isNaN(turn)) {
+                nodes[count++] = turn;
+            }
+        }
+        node = Arrays.copyOf(nodes, count);
+        nodeVertical = Arrays.stream(node).map(this::verticalDepth).toArray();
     }
 
     /**
@@ -258,18 +272,9 @@ public final class WellPath {
     public double[] nodesBetween(
             @Si(value = "m", kind = Kind.DEPTH) double top, @Si(value = "m", kind = Kind.DEPTH) double bottom) {
         checkOrder(top, bottom);
-        double[] found = new double[2 * md.length];
-        int count = 0;
-        for (int i = arc(top); i < md.length && md[i] < bottom; i++) {
-            if (md[i] > top) {
-                found[count++] = md[i];
-            }
-            double turn = turn(i);
-            if (turn > top && turn < bottom) {
-                found[count++] = turn;
-            }
-        }
-        return Arrays.copyOf(found, count);
+        arc(top);
+        int first = firstDeeper(top);
+        return Arrays.copyOfRange(node, first, Math.max(first, firstNotBelow(bottom)));
     }
 
     /**
@@ -288,17 +293,19 @@ public final class WellPath {
             @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
             @Si(value = "m", kind = Kind.DEPTH) double top,
             @Si(value = "m", kind = Kind.DEPTH) double bottom) {
-        double[] inside = nodesBetween(top, bottom);
-        double[] found = new double[inside.length + 2];
+        checkOrder(top, bottom);
+        int first = firstDeeper(top);
+        int last = Math.max(first, firstNotBelow(bottom));
+        double[] found = new double[last - first + 2];
         int count = 0;
         double a = top;
         double za = verticalDepth(a) - verticalDepth;
         if (za == 0) {
             found[count++] = a;
         }
-        for (int k = 0; k <= inside.length; k++) {
-            double b = k < inside.length ? inside[k] : bottom;
-            double zb = verticalDepth(b) - verticalDepth;
+        for (int k = first; k <= last; k++) {
+            double b = k < last ? node[k] : bottom;
+            double zb = (k < last ? nodeVertical[k] : verticalDepth(b)) - verticalDepth;
             if (zb == 0) {
                 if (b > a) {
                     found[count++] = b;
@@ -310,6 +317,18 @@ public final class WellPath {
             za = zb;
         }
         return Arrays.copyOf(found, count);
+    }
+
+    /** Index of the first node deeper than a depth. */
+    private int firstDeeper(double depth) {
+        int i = Arrays.binarySearch(node, depth);
+        return i >= 0 ? i + 1 : -i - 1;
+    }
+
+    /** Index of the first node not shallower than a depth. */
+    private int firstNotBelow(double depth) {
+        int i = Arrays.binarySearch(node, depth);
+        return i >= 0 ? i : -i - 1;
     }
 
     /** Newton's method held inside a bracket on a stretch where vertical depth is monotone. */

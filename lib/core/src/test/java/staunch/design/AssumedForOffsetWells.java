@@ -55,7 +55,8 @@ final class AssumedForOffsetWells {
                 OptionalDouble.of(REQUIRED),
                 OptionalDouble.of(INTENSITY),
                 OptionalDouble.of(0),
-                OptionalDouble.of(0));
+                OptionalDouble.of(0),
+                OptionalDouble.empty());
     }
 
     // --- earth -----------------------------------------------------------------------------------------------------

@@ -82,7 +82,8 @@ final class TwoSectionWell {
                 OptionalDouble.of(2),
                 OptionalDouble.of(30),
                 OptionalDouble.of(0),
-                OptionalDouble.of(0));
+                OptionalDouble.of(0),
+                OptionalDouble.empty());
         return new SectionPlan(
                 name,
                 drilling,

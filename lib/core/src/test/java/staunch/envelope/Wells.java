@@ -283,7 +283,8 @@ final class Wells {
                 swabbedCriterion ? OptionalDouble.of(required) : OptionalDouble.empty(),
                 OptionalDouble.of(intensity),
                 OptionalDouble.of(strengthMargin),
-                OptionalDouble.of(0));
+                OptionalDouble.of(0),
+                OptionalDouble.empty());
         SectionPlan plan = new SectionPlan(
                 "8 1/2 in",
                 Drilling.SHUT_IN,

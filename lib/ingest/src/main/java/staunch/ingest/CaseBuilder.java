@@ -202,7 +202,8 @@ final class CaseBuilder {
                 f.amount("swabbed_tolerance"),
                 f.amount("kick_intensity"),
                 f.amount("strength_margin"),
-                f.amount("trip_margin"));
+                f.amount("trip_margin"),
+                f.amount("surge_margin"));
     }
 
     private MethodOptions options(Fields f) {

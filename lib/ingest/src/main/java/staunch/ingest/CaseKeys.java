@@ -185,6 +185,19 @@ final class CaseKeys {
             .exactlyOne("top_tvd", "top_tvdss")
             .exactlyOne("bottom_tvd", "bottom_tvdss");
 
+    static final Block STAY_OUT = Block.of(
+                    "shoe_stay_out",
+                    text("name", "What the programme calls it.").must(),
+                    tvd("top_tvd"),
+                    tvdss("top_tvdss"),
+                    tvd("bottom_tvd"),
+                    tvdss("bottom_tvdss"),
+                    text("reason", "Why no shoe may stand there.").must(),
+                    text("source", "Document it comes from.").must(),
+                    text("place", "Page or line there."))
+            .exactlyOne("top_tvd", "top_tvdss")
+            .exactlyOne("bottom_tvd", "bottom_tvdss");
+
     static final Block TEMPERATURE_POINT = Block.of(
                     "temperature_point",
                     tvd("tvd"),
@@ -233,7 +246,9 @@ final class CaseKeys {
             rowsOrFile("weak_zones", WEAK_ZONE, "Zones weaker than the prediction says."),
             Key.of("temperature", new Nested(TEMPERATURE, true), "Temperature by vertical depth.")
                     .without("Every tolerance with a real or an ideal gas."),
-            rowsOrFile("tops", TOP, "Formation tops, downwards."));
+            rowsOrFile("tops", TOP, "Formation tops, downwards."),
+            rowsOrFile("shoe_stay_outs", STAY_OUT, "Depths at which no casing shoe may stand.")
+                    .without("A shoe may stand anywhere."));
 
     private static final List<Key> PIPE = List.of(
             amount("outside_diameter", Measure.DIAMETER, 0.05, 1.5, "Nominal outside diameter."),
@@ -290,6 +305,17 @@ final class CaseKeys {
                                     + " none."))
             .exactlyOne("density", "points");
 
+    static final Block PRICE = Block.of(
+            "price",
+            amount("amount", Measure.NUMBER, 0, 1e9, "Price of one unit of length or weight.")
+                    .must(),
+            text("currency", "Any text; prices of one currency are added up.").must(),
+            Key.of(
+                            "per",
+                            new Word(List.of("m", "ft", "kg", "t", "lb")),
+                            "Unit the price is for; weight is that of plain pipe.")
+                    .must());
+
     static final Block CASING_STRING = new Block(
             "casing_string",
             with(
@@ -332,7 +358,9 @@ final class CaseKeys {
                                     1e5,
                                     4e8,
                                     "What packer and lap of a liner hold from inside.")
-                            .without("The liner top's part of the lowest surface limit.")),
+                            .without("The liner top's part of the lowest surface limit."),
+                    Key.of("price", new Nested(PRICE, true), "What the pipe costs.")
+                            .without("Cost of a design.")),
             List.of());
 
     static final Block WASHOUT = Block.of(
@@ -655,6 +683,13 @@ final class CaseKeys {
             amount("strength_margin", Measure.PRESSURE_DIFFERENCE, 0, 3e7, "Kept below the formation strength.")
                     .without("Zero, with a warning."),
             amount("trip_margin", Measure.DENSITY_DIFFERENCE, 0, 1000, "Kept between mud and pore pressure.")
+                    .without("Zero."),
+            amount(
+                            "surge_margin",
+                            Measure.DENSITY_DIFFERENCE,
+                            0,
+                            1000,
+                            "Kept between mud and strength less strength_margin.")
                     .without("Zero."));
 
     static final Block OPTIONS = Block.of(

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import staunch.control.SlowCirculation;
 import staunch.design.CasingDesign;
+import staunch.design.StringPrice;
 import staunch.envelope.Criteria;
 import staunch.envelope.Drilling;
 import staunch.envelope.OperationsPlan;
@@ -21,6 +22,8 @@ import staunch.fluid.Mud;
 import staunch.fluid.MudBase;
 import staunch.fluid.MudExpansion;
 import staunch.fluid.RheometerReadings;
+import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.well.BurstBackUp;
 import staunch.well.CasingInterval;
 import staunch.well.CasingString;
@@ -31,6 +34,7 @@ import staunch.well.StringComponent;
 
 /** Builds the casing designs of a case with the keys that strings and sections take from elsewhere. */
 final class DesignBuilder {
+    private static final Set<String> PER_LENGTH = Set.of("m", "ft");
     private static final Set<String> PIPE_SIZE = Set.of("weight", "wall", "inside_diameter");
 
     private final Fields root;
@@ -67,8 +71,23 @@ final class DesignBuilder {
             return new CasingDesign(
                     name,
                     strings.stream().map(Placed::value).toList(),
-                    sections.stream().map(Placed::value).toList());
+                    sections.stream().map(Placed::value).toList(),
+                    strings.stream().flatMap(s -> price(s).stream()).toList());
         }
+    }
+
+    /** Price of a unit of length or weight as price per metre or kilogram. */
+    private static Optional<StringPrice> price(Placed<CasingString> string) {
+        return string.fields().nested("price").map(f -> {
+            String per = f.needText("per");
+            double amount = f.needAmount("amount");
+            double unit = Quantity.parse("1 " + per).si(PER_LENGTH.contains(per) ? Measure.LENGTH : Measure.MASS);
+            return new StringPrice(
+                    string.value().name(),
+                    f.needText("currency"),
+                    amount / unit,
+                    PER_LENGTH.contains(per) ? StringPrice.Basis.METRE : StringPrice.Basis.KILOGRAM);
+        });
     }
 
     List<Built> build() {
@@ -172,7 +191,10 @@ final class DesignBuilder {
         return root.nested("section_defaults").map(d -> whole.over(d.mapping())).orElse(whole);
     }
 
-    /** A pipe over a shared one: a size given anew voids the shared size, and either a size or a grade the ratings. */
+    /**
+     * A pipe over a shared one: a size given anew voids the shared size, and either a size or a grade the ratings and the
+     * price.
+     */
     private static Item.Mapping pipeOver(Item.Mapping own, Item.Mapping shared) {
         Item.Mapping rest = shared;
         boolean size = PIPE_SIZE.stream().anyMatch(own::has);
@@ -185,7 +207,7 @@ final class DesignBuilder {
             rest = rest.without("yield_strength");
         }
         if (size || own.has("grade") || own.has("yield_strength") || own.has("outside_diameter")) {
-            rest = rest.without("burst_rating").without("connection_rating");
+            rest = rest.without("burst_rating").without("connection_rating").without("price");
         }
         return own.over(rest);
     }

@@ -13,6 +13,7 @@ import staunch.earth.FormationTop;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
 import staunch.earth.Standing;
+import staunch.earth.StayOut;
 import staunch.earth.StrengthTest;
 import staunch.earth.TemperatureProfile;
 import staunch.earth.WeakZone;
@@ -68,7 +69,7 @@ final class EarthBuilder {
                 log.attempt(f.place(), () -> zone(f, zero.get())).ifPresent(zones::add);
             }
         }
-        return new EarthModel(pore, strength, tests, zones, temperature(), tops());
+        return new EarthModel(pore, strength, tests, zones, temperature(), tops(), stayOuts());
     }
 
     /** The pore pressure alone. */
@@ -291,6 +292,22 @@ final class EarthBuilder {
         }
         double density = (pressure - Physics.ATMOSPHERE) / (Physics.GRAVITY * top);
         return new WeakZone(f.needText("name"), top, bottom, density, source(f));
+    }
+
+    private List<StayOut> stayOuts() {
+        List<StayOut> found = new ArrayList<>();
+        for (Fields f : earth.rows("shoe_stay_outs")) {
+            log.attempt(
+                            f.place(),
+                            () -> new StayOut(
+                                    f.needText("name"),
+                                    depth(f, "top_tvd", "top_tvdss"),
+                                    depth(f, "bottom_tvd", "bottom_tvdss"),
+                                    f.needText("reason"),
+                                    source(f)))
+                    .ifPresent(found::add);
+        }
+        return found;
     }
 
     private Optional<TemperatureProfile> temperature() {

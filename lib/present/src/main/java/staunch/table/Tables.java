@@ -640,6 +640,11 @@ public final class Tables {
                         Measure.DENSITY_DIFFERENCE,
                         HALF_EVEN,
                         a -> a.criteria().tripMargin())
+                .optional(
+                        "Surge margin",
+                        Measure.DENSITY_DIFFERENCE,
+                        HALF_EVEN,
+                        a -> a.criteria().surgeMargin())
                 .text("Criteria", a -> a.criteria().name())
                 .text("Owner", a -> a.criteria().owner())
                 .text("Source", a -> a.criteria().source().text())

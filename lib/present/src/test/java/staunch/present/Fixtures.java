@@ -396,7 +396,8 @@ public final class Fixtures {
                                 OptionalDouble.of(bbl(size > 10 ? 50 : 25)),
                                 OptionalDouble.of(ppg(0.5)),
                                 OptionalDouble.of(psi(50)),
-                                OptionalDouble.of(ppg(0.2))))
+                                OptionalDouble.of(ppg(0.2)),
+                                OptionalDouble.empty()))
                         : Optional.empty());
     }
 

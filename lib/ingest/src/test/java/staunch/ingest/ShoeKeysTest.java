@@ -1,0 +1,77 @@
+package staunch.ingest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import staunch.design.CasingDesign;
+import staunch.design.StringPrice;
+import staunch.design.WellCase;
+import staunch.earth.StayOut;
+
+/** Keys that the shoe search and the comparison of designs read. */
+class ShoeKeysTest {
+    private static final String ZONE = "  weak_zones:\n";
+    private static final String SHOE = "    shoe: 8230 ft\n";
+
+    @TempDir
+    Path directory;
+
+    private Cases quillmarsh() throws IOException {
+        return Cases.copy(Cases.ROOT.resolve("data/quillmarsh-1"), directory);
+    }
+
+    private static String stayOut(String top, String bottom) {
+        return "  shoe_stay_outs:\n    - name: Fault\n      " + top + "\n      " + bottom
+                + "\n      reason: Total losses when crossed\n      source: Invented map\n" + ZONE;
+    }
+
+    private static StringPrice price(WellCase wellCase) {
+        CasingDesign design = wellCase.design("Base");
+        return design.prices().stream()
+                .filter(p -> p.string().equals("9 5/8 in casing"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aStayOutCountsFromTheDatum() throws IOException, CaseFaults {
+        WellCase wellCase = quillmarsh()
+                .with(ZONE, stayOut("top_tvdss: 5000 ft", "bottom_tvd: 6000 ft"))
+                .read();
+        StayOut found = wellCase.earth().stayOuts().stream()
+                .filter(s -> s.name().equals("Fault"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals((5000 + 642) * 0.3048, found.topVerticalDepth(), 1e-9);
+        assertEquals(6000 * 0.3048, found.bottomVerticalDepth(), 1e-9);
+        assertEquals("Total losses when crossed", found.reason());
+    }
+
+    @Test
+    void aStayOutTheWrongWayUpIsAFault() throws IOException {
+        Cases turned = quillmarsh().with(ZONE, stayOut("top_tvd: 6000 ft", "bottom_tvd: 5000 ft"));
+        CaseFaults faults = assertThrows(CaseFaults.class, turned::read);
+        assertTrue(faults.faults().get(0).text().contains("bottom above its top"), faults.getMessage());
+    }
+
+    @Test
+    void pricesBecomePricesPerMetreOrKilogram() throws IOException, CaseFaults {
+        WellCase perFoot = quillmarsh()
+                .with(SHOE, SHOE + "    price: {amount: 61, currency: EUR, per: ft}\n")
+                .read();
+        assertEquals(new StringPrice("9 5/8 in casing", "EUR", 61 / 0.3048, StringPrice.Basis.METRE), price(perFoot));
+    }
+
+    @Test
+    void aTonneIsAThousandKilograms() throws IOException, CaseFaults {
+        WellCase perTonne = quillmarsh()
+                .with(SHOE, SHOE + "    price: {amount: 2100, currency: EUR, per: t}\n")
+                .read();
+        assertEquals(new StringPrice("9 5/8 in casing", "EUR", 2.1, StringPrice.Basis.KILOGRAM), price(perTonne));
+    }
+}
