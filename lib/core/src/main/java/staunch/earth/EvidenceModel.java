@@ -67,7 +67,8 @@ final class EvidenceModel {
                 .toList();
         List<WeakZone> zones =
                 predicted.weakZones().stream().map(z -> tested(z, tests)).toList();
-        EarthModel earth = new EarthModel(pore, strength, planned, zones, predicted.temperature(), predicted.tops());
+        EarthModel earth = new EarthModel(
+                pore, strength, planned, zones, predicted.temperature(), predicted.tops(), predicted.stayOuts());
         OffsetEvidence evidence = new OffsetEvidence(
                 choice.porePressure(),
                 choice.strength(),

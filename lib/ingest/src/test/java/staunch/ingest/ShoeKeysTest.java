@@ -64,7 +64,9 @@ class ShoeKeysTest {
         WellCase perFoot = quillmarsh()
                 .with(SHOE, SHOE + "    price: {amount: 61, currency: EUR, per: ft}\n")
                 .read();
-        assertEquals(new StringPrice("9 5/8 in casing", "EUR", 61 / 0.3048, StringPrice.Basis.METRE), price(perFoot));
+        assertEquals("EUR", price(perFoot).currency());
+        assertEquals(StringPrice.Basis.METRE, price(perFoot).basis());
+        assertEquals(61 / 0.3048, price(perFoot).amount(), 1e-9);
     }
 
     @Test
