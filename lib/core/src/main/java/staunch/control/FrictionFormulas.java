@@ -85,6 +85,25 @@ public final class FrictionFormulas {
         return pressure * rateRatio * rateRatio;
     }
 
+    /**
+     * Pressure that breaks the gel of a mud at rest: the wall carries the gel strength over the length, Δp = 4 τ_g L/(D − d);
+     * in field units τ L/(300 (D − d)), psi, lbf/100 ft², ft, in (N.J. Lapeyrouse). Exact for a bore; for an annulus it takes
+     * the gel to hold at both walls alike.
+     *
+     * @param channel bore or annulus
+     * @param gelStrength τ_g, Pa, 0 to 100
+     * @param length m, 0 to 20 000
+     */
+    @Si(value = "Pa", kind = Kind.DIFFERENCE)
+    public static double gelBreakingPressure(
+            FlowChannel channel,
+            @Si(value = "Pa", kind = Kind.STRESS) double gelStrength,
+            @Si(value = "m", kind = Kind.LENGTH) double length) {
+        Check.within("gel strength", gelStrength, 0, 100, Measure.STRESS);
+        Check.within("length of the gelled mud", length, 0, 20_000, Measure.LENGTH);
+        return 4 * gelStrength * length / channel.hydraulicDiameter();
+    }
+
     private static void check(double density, double velocity) {
         Check.within("mud density", density, 500, 3000, Measure.DENSITY);
         Check.within("mean velocity of the mud", velocity, 1e-6, 50, Measure.SPEED);

@@ -19,6 +19,8 @@ public sealed interface CirculationOutcome permits CirculationOutcome.Computed, 
      * @param bottomHolePressure held, Pa absolute
      * @param schedule moments, and those at which something is greatest
      * @param peaks highest pressure at each watched depth
+     * @param byHand pressure at the top of the gas by the classical quadratic, at the watched depths it passes; driller's
+     *     method only
      */
     record Computed(
             CirculationMethod method,
@@ -26,12 +28,14 @@ public sealed interface CirculationOutcome permits CirculationOutcome.Computed, 
             @Si(value = "Pa", kind = Kind.DIFFERENCE) double chokeLineFriction,
             @Si(value = "Pa", kind = Kind.ABSOLUTE) double bottomHolePressure,
             CirculationSchedule schedule,
-            List<Peak> peaks)
+            List<Peak> peaks,
+            List<HandPressure> byHand)
             implements CirculationOutcome {
         public Computed {
             Objects.requireNonNull(method, "method");
             Objects.requireNonNull(schedule, "schedule");
             peaks = List.copyOf(peaks);
+            byHand = List.copyOf(byHand);
         }
 
         /** Whether every watched limit holds; a formation load equal to its limit does. */

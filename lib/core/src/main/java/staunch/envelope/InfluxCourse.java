@@ -21,11 +21,11 @@ import staunch.control.CirculationSchedule;
 import staunch.control.ClosedWell;
 import staunch.control.ClosestLimit;
 import staunch.control.FlowingMud;
+import staunch.control.GasVent;
 import staunch.control.Hydraulics;
 import staunch.control.KillFormulas;
 import staunch.control.KillSheet;
 import staunch.control.KillSheetInput;
-import staunch.control.LineBore;
 import staunch.control.LubricateAndBleed;
 import staunch.control.Migration;
 import staunch.control.MigrationCurve;
@@ -35,7 +35,9 @@ import staunch.control.SlowCirculation;
 import staunch.control.VolumetricMethod;
 import staunch.envelope.KickOperations.ShutIn;
 import staunch.envelope.KickOperations.WatchedDepth;
+import staunch.fluid.FixedGradientGas;
 import staunch.fluid.FlowModel;
+import staunch.fluid.Gas;
 import staunch.fluid.Mud;
 import staunch.fluid.MudExpansion;
 import staunch.influx.AnnulusGrid;
@@ -47,6 +49,7 @@ import staunch.influx.MudColumn;
 import staunch.influx.MudWeightRule;
 import staunch.influx.SlipLaw;
 import staunch.limit.FlowLine;
+import staunch.limit.GasSeparator;
 import staunch.limit.PressureRating;
 import staunch.units.EquivalentDensity;
 import staunch.units.Fault;
@@ -72,6 +75,9 @@ final class InfluxCourse {
     private static final double NOT_READ = 1e-3;
 
     private static final double SAME_RATE = 1e-6;
+
+    /** Temperature of the gas in the vent line, K. */
+    static final double VENT_TEMPERATURE = 288.15;
 
     private final SectionInput input;
     private final SectionPlan plan;
@@ -175,7 +181,7 @@ final class InfluxCourse {
             throw new Missing("no pipe in the hole: the influx cannot be circulated out", "section: string");
         }
         double rate = killRate();
-        double friction = chokeLineFriction(rate);
+        double friction = chokeLineFriction();
         double held = Math.max(kick.formationPressure(), kick.mudPressure())
                 + plan.circulatingOverbalance().orElse(0)
                 + plan.chokeHandlingAllowance().orElse(0);
@@ -200,7 +206,10 @@ final class InfluxCourse {
                         schedule.greatestWatched().get(i).watched()[i],
                         schedule.greatestWatched().get(i)))
                 .toList();
-        return new CirculationOutcome.Computed(method, rate, friction, held, schedule, peaks);
+        List<HandPressure> byHand = method == CirculationMethod.DRILLERS
+                ? new HandTopOfGas(input, annulus, model, density()).of(schedule, watched)
+                : List.of();
+        return new CirculationOutcome.Computed(method, rate, friction, held, schedule, peaks, byHand);
     }
 
     private AnnulusGrid gridToSurface() {
@@ -224,50 +233,81 @@ final class InfluxCourse {
     }
 
     private double killRate() {
-        return operations
-                .killRate()
-                .orElseGet(() -> plan.slowCirculations().stream()
-                        .mapToDouble(SlowCirculation::rate)
-                        .max()
-                        .orElseThrow(() -> new Missing(
-                                "the pump rate is not known",
-                                "section: slow circulation rate, or operations: kill rate")));
+        return ChokeFriction.rate(plan)
+                .orElseThrow(() -> new Missing(
+                        "the pump rate is not known", "section: slow circulation rate, or operations: kill rate"));
     }
 
-    private double chokeLineFriction(double rate) {
-        if (!input.datum().stackAtSeabed()) {
-            return 0;
+    private double chokeLineFriction() {
+        if (input.datum().stackAtSeabed()) {
+            neededChokeLine();
         }
-        ChokeLineLoss loss = chokeLineLoss().at(rate);
-        if (loss instanceof ChokeLineLoss.NotAssessed not) {
-            throw new Missing(
-                    "choke-line friction is neither measured nor computed, so the pressures while circulating are not known",
-                    "section: " + not.missing());
-        }
-        return ((ChokeLineLoss.Known) loss).pressure();
-    }
-
-    private ChokeLineLoss.Line chokeLineLoss() {
-        FlowLine line = neededChokeLine();
-        return new ChokeLineLoss.Line(
-                new LineBore(line.length(), line.insideDiameter()),
-                plan.slowCirculations(),
-                sectionMud.density(),
-                sectionMud.density(),
-                flow());
-    }
-
-    /** Herschel–Bulkley where the slow readings are there, else Bingham; empty without a rheometer. */
-    private Optional<FlowModel> flow() {
-        return sectionMud
-                .rheometer()
-                .map(r -> r.dialReadings().keySet().containsAll(List.of(3, 6, 300, 600))
-                        ? FlowModel.HerschelBulkley.from(r)
-                        : FlowModel.BinghamPlastic.from(r));
+        ChokeFriction friction = ChokeFriction.of(input);
+        return friction.pressure()
+                .orElseThrow(() -> new Missing(
+                        "choke-line friction is " + friction.basis()
+                                + ", so the pressures while circulating are not known",
+                        "section: slow circulation: choke-line friction, or mud: rheometer readings"));
     }
 
     private FlowModel neededFlow(String what) {
-        return flow().orElseThrow(() -> new Missing(what, "mud: rheometer readings"));
+        return ChokeFriction.flow(sectionMud).orElseThrow(() -> new Missing(what, "mud: rheometer readings"));
+    }
+
+    // Gas at surface
+
+    SurfaceGasOutcome surfaceGas(CirculationOutcome drillers, CirculationOutcome weighted) {
+        return assessed(() -> gasAtSurface(drillers, weighted), n -> n);
+    }
+
+    private SurfaceGasOutcome gasAtSurface(CirculationOutcome drillers, CirculationOutcome weighted) {
+        if (sectionMud.base().dissolvesGas()) {
+            throw new Missing("gas dissolves in this mud, and how much is not modelled: the rate would be a guess", "");
+        }
+        if (drillers instanceof NotAssessed not) {
+            return not;
+        }
+        CirculationOutcome.Computed greater = (CirculationOutcome.Computed) drillers;
+        if (weighted instanceof CirculationOutcome.Computed other && peakRate(other) > peakRate(greater)) {
+            greater = other;
+        }
+        double rate = peakRate(greater);
+        return new SurfaceGasOutcome.Computed(
+                greater.method(), rate, greater.schedule().greatestGasRate(), separator(rate));
+    }
+
+    private static double peakRate(CirculationOutcome.Computed circulation) {
+        return circulation.schedule().greatestGasRate().gasRate();
+    }
+
+    private SurfaceGasOutcome.SeparatorOutcome separator(double rate) {
+        return assessed(() -> loaded(rate), n -> n);
+    }
+
+    private SurfaceGasOutcome.SeparatorOutcome loaded(double rate) {
+        GasSeparator separator = input.equipment()
+                .gasSeparator()
+                .orElseThrow(() -> new Missing("the separator is not known", "equipment: gas separator"));
+        Gas gas = model.gas().orElseThrow();
+        if (gas instanceof FixedGradientGas) {
+            throw new Missing("the gas of the hand formula has no density at surface", "methods: gas model");
+        }
+        double height = separatorField(separator.mudLegHeight(), "mud leg height");
+        GasVent.Line line = new GasVent.Line(
+                separatorField(separator.ventLineLength(), "vent line length"),
+                separatorField(separator.ventLineDiameter(), "vent line diameter"));
+        double legDensity = separator.mudLegDensity().orElse(density());
+        return new SurfaceGasOutcome.Separator(
+                GasVent.backPressure(line, gas, rate, VENT_TEMPERATURE),
+                GasVent.handBackPressure(line, rate),
+                Physics.GRAVITY * legDensity * height,
+                legDensity,
+                separator.gasCapacity());
+    }
+
+    private static double separatorField(OptionalDouble value, String field) {
+        return value.orElseThrow(() ->
+                new Missing("the " + field + " of the separator is not known", "equipment: gas separator: " + field));
     }
 
     // The closed well
@@ -546,7 +586,8 @@ final class InfluxCourse {
         if (!input.datum().stackAtSeabed()) {
             return Optional.empty();
         }
-        ChokeLineLoss.Line line = chokeLineLoss();
+        neededChokeLine();
+        ChokeLineLoss.Line line = ChokeFriction.line(input).orElseThrow();
         FlowLine riser =
                 input.equipment().riser().orElseThrow(() -> new Missing("the riser is not known", "equipment: riser"));
         double bore = Math.PI / 4 * riser.insideDiameter() * riser.insideDiameter();

@@ -23,6 +23,7 @@ public sealed interface KickOperations permits KickOperations.Followed, NotAsses
      * @param lubrication lubricate and bleed after it
      * @param bullheading pumped back
      * @param killSheet planning sheet
+     * @param surfaceGas gas at the choke and in the separator
      */
     record Followed(
             Kick kick,
@@ -36,7 +37,8 @@ public sealed interface KickOperations permits KickOperations.Followed, NotAsses
             VolumetricOutcome volumetric,
             LubricationOutcome lubrication,
             BullheadingOutcome bullheading,
-            KillSheetOutcome killSheet)
+            KillSheetOutcome killSheet,
+            SurfaceGasOutcome surfaceGas)
             implements KickOperations {
         public Followed {
             Objects.requireNonNull(kick, "kick");
@@ -50,6 +52,7 @@ public sealed interface KickOperations permits KickOperations.Followed, NotAsses
             Objects.requireNonNull(lubrication, "lubrication");
             Objects.requireNonNull(bullheading, "bullheading");
             Objects.requireNonNull(killSheet, "killSheet");
+            Objects.requireNonNull(surfaceGas, "surfaceGas");
         }
     }
 

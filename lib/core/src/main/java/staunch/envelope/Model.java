@@ -138,22 +138,12 @@ final class Model {
                 mudColumn.orElseThrow());
     }
 
-    /** Friction of the choke line counts where it is long, that is with the stack on the seabed. */
     private static ToleranceSolver.Circulation circulation(SectionInput input) {
         SectionPlan plan = input.plan();
         double overbalance = plan.circulatingOverbalance().orElse(0)
                 + plan.chokeHandlingAllowance().orElse(0);
-        return new ToleranceSolver.Circulation(overbalance, chokeLineFriction(input));
-    }
-
-    /** The greatest of the measured losses: the crew may choose any of the measured rates. */
-    static OptionalDouble chokeLineFriction(SectionInput input) {
-        OptionalDouble measured = input.plan().slowCirculations().stream()
-                .map(s -> s.chokeLineFriction())
-                .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
-                .max();
-        return measured.isPresent() || input.datum().stackAtSeabed() ? measured : OptionalDouble.of(0);
+        return new ToleranceSolver.Circulation(
+                overbalance, ChokeFriction.of(input).pressure());
     }
 
     Optional<LimitNodes> strength() {

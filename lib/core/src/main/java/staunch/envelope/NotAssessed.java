@@ -15,7 +15,10 @@ public record NotAssessed(String reason, String missing)
                 VolumetricOutcome,
                 LubricationOutcome,
                 BullheadingOutcome,
-                KillSheetOutcome {
+                KillSheetOutcome,
+                SurfaceGasOutcome,
+                SurfaceGasOutcome.SeparatorOutcome,
+                RiserOutcome {
     public NotAssessed {
         Objects.requireNonNull(reason, "reason");
         Objects.requireNonNull(missing, "missing");

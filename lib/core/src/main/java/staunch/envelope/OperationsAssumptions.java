@@ -2,6 +2,8 @@ package staunch.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.influx.MigrationBracket;
 import staunch.influx.SlipLaw;
 
@@ -38,8 +40,30 @@ final class OperationsAssumptions {
                         : new Assumption(
                                 "surface lines", "not known: strokes count from the top of the string", DEFAULT));
         killMud(plan, list);
+        list.add(new Assumption(
+                "separator",
+                "gas leaves by the vent at 15 °C; the mud leg holds "
+                        + (input.equipment()
+                                        .gasSeparator()
+                                        .flatMap(g -> present(g.mudLegDensity()))
+                                        .isPresent()
+                                ? "the fluid of the case"
+                                : "the section's mud"),
+                DEFAULT));
+        if (input.datum().stackAtSeabed()) {
+            list.add(new Assumption(
+                    "riser",
+                    "sea of " + Math.round(EquipmentLimits.seawaterDensity(input.datum()))
+                            + " kg/m³ stands on the well where it parts; lines hold the section's mud unless the case says"
+                            + " otherwise",
+                    DEFAULT));
+        }
         closedWell(plan, list);
         return list;
+    }
+
+    private static Optional<Double> present(OptionalDouble value) {
+        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
     }
 
     private static void killMud(SectionPlan plan, List<Assumption> list) {

@@ -35,13 +35,21 @@ public final class OperationsEvaluator {
     private SectionOperations evaluate() {
         if (plan.drilling() != Drilling.SHUT_IN) {
             NotAssessed not = new NotAssessed("not shut in: " + plan.drilling().title(), "");
-            return new SectionOperations(plan.name(), not, not, List.of(), List.of());
+            return new SectionOperations(plan.name(), not, not, not, List.of(), List.of());
         }
         Model model = Model.of(input, input.options().estimates());
         KickOperations drilled = follow(Scenario.DRILLED, model);
         KickOperations swabbed = follow(Scenario.SWABBED, model);
         return new SectionOperations(
-                plan.name(), drilled, swabbed, OperationsAssumptions.of(input), List.copyOf(warnings));
+                plan.name(), drilled, swabbed, riser(model), OperationsAssumptions.of(input), List.copyOf(warnings));
+    }
+
+    private RiserOutcome riser(Model model) {
+        try {
+            return RiserCheck.of(input, model);
+        } catch (Fault fault) {
+            return new NotAssessed(fault.getMessage(), "");
+        }
     }
 
     private KickOperations follow(Scenario scenario, Model model) {
@@ -50,6 +58,8 @@ public final class OperationsEvaluator {
             Kick kick = model.kick(scenario, plan.bottomDepth());
             Influx influx = influx(scenario, kick, model);
             InfluxCourse course = new InfluxCourse(input, model, kick, influx.volume());
+            CirculationOutcome drillers = course.circulation(CirculationMethod.DRILLERS);
+            CirculationOutcome weighted = course.circulation(CirculationMethod.WAIT_AND_WEIGHT);
             VolumetricOutcome volumetric = course.volumetric();
             return new KickOperations.Followed(
                     kick,
@@ -57,13 +67,14 @@ public final class OperationsEvaluator {
                     influx.basis(),
                     course.shutIn(),
                     course.watched(),
-                    course.circulation(CirculationMethod.DRILLERS),
-                    course.circulation(CirculationMethod.WAIT_AND_WEIGHT),
+                    drillers,
+                    weighted,
                     course.migration(),
                     volumetric,
                     course.lubrication(volumetric),
                     course.bullheading(),
-                    course.killSheet());
+                    course.killSheet(),
+                    course.surfaceGas(drillers, weighted));
         } catch (Missing missing) {
             return NotAssessed.of(missing);
         } catch (Fault fault) {

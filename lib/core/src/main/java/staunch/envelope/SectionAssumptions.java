@@ -63,11 +63,7 @@ final class SectionAssumptions {
         list.add(new Assumption("annular friction", "neglected", "default"));
         if (input.datum().stackAtSeabed()) {
             list.add(new Assumption(
-                    "choke-line friction",
-                    Model.chokeLineFriction(input).isPresent()
-                            ? "the greatest measured loss of the section's slow circulating rates"
-                            : "neither measured nor computed",
-                    "case"));
+                    "choke-line friction", ChokeFriction.of(input).basis(), "case"));
             list.add(new Assumption(
                     "sea outside wellhead and BOP",
                     options.seawaterCredit() ? "counts as back-up" : "does not count as back-up",

@@ -11,6 +11,7 @@ import staunch.units.Warning;
  * @param section name of the hole section
  * @param drilled course of the drilled kick
  * @param swabbed course of the swabbed kick
+ * @param riser what a subsea well loses with its riser
  * @param assumptions choices and defaults behind the results
  * @param warnings what is suspicious
  */
@@ -18,12 +19,14 @@ public record SectionOperations(
         String section,
         KickOperations drilled,
         KickOperations swabbed,
+        RiserOutcome riser,
         List<Assumption> assumptions,
         List<Warning> warnings) {
     public SectionOperations {
         Objects.requireNonNull(section, "section");
         Objects.requireNonNull(drilled, "drilled");
         Objects.requireNonNull(swabbed, "swabbed");
+        Objects.requireNonNull(riser, "riser");
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
     }

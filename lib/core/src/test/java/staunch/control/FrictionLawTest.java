@@ -154,4 +154,20 @@ class FrictionLawTest {
                 assertThrows(RangeFault.class, () -> Friction.at(BORE, inviscid, 1))
                         .field());
     }
+
+    /** 10 lbf/100 ft² over 10 000 ft: 10/(300 × 4) × 10 000 = 83.3 psi in a bore of 4 in (field formula of handbooks). */
+    @Test
+    void gelIsBrokenByTheFieldFormula() {
+        double psi = 6894.757293168;
+        double gel = 10 * psi / 14_400;
+        double inch = 0.0254;
+        assertEquals(
+                10.0 / (300 * 4) * 10_000 * psi,
+                FrictionFormulas.gelBreakingPressure(FlowChannel.bore(4 * inch), gel, 3048),
+                1e-3);
+        assertEquals(
+                10.0 / (300 * 3.5) * 10_000 * psi,
+                FrictionFormulas.gelBreakingPressure(new FlowChannel(8.5 * inch, 5 * inch), gel, 3048),
+                1e-3);
+    }
 }

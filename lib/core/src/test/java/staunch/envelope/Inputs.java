@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.List;
 import java.util.Optional;
+import staunch.control.SlowCirculation;
 import staunch.earth.EarthModel;
 import staunch.earth.Range;
 import staunch.earth.TemperatureProfile;
@@ -60,6 +61,29 @@ final class Inputs {
                 p.circulatingOverbalance(),
                 p.chokeHandlingAllowance(),
                 p.criteria());
+        return new SectionInput(
+                input.datum(), input.path(), input.earth(), input.casing(), input.equipment(), plan, input.options());
+    }
+
+    static SectionInput slowCirculations(SectionInput input, List<SlowCirculation> measured) {
+        SectionPlan p = input.plan();
+        SectionPlan plan = new SectionPlan(
+                p.name(),
+                p.drilling(),
+                p.hole(),
+                p.bitDiameter(),
+                p.mud(),
+                p.string(),
+                p.bitOffBottom(),
+                p.gas(),
+                measured,
+                p.pumpOutput(),
+                p.activeVolume(),
+                p.detectableGain(),
+                p.circulatingOverbalance(),
+                p.chokeHandlingAllowance(),
+                p.criteria(),
+                p.operations());
         return new SectionInput(
                 input.datum(), input.path(), input.earth(), input.casing(), input.equipment(), plan, input.options());
     }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import staunch.control.CirculationPoint;
 import staunch.envelope.KickOperations.WatchedDepth;
 import staunch.envelope.OperationsPlan.InfluxChoice;
+import staunch.limit.GasSeparator;
 import staunch.limit.PressureRating;
 import staunch.units.Physics;
 import staunch.well.Datum;
@@ -158,5 +159,57 @@ class OperationsEvaluatorTest {
         assertEquals(
                 "equipment: riser",
                 assertInstanceOf(NotAssessed.class, drilled(subsea).killSheet()).missing());
+    }
+
+    @Test
+    void theSeparatorIsLoadedByTheGreatestGasRate() {
+        GasSeparator separator = new GasSeparator(
+                "separator",
+                OptionalDouble.of(3),
+                OptionalDouble.of(60),
+                OptionalDouble.of(0.2),
+                OptionalDouble.empty(),
+                Optional.empty());
+        Wells wells = full();
+        SectionInput input = wells.input();
+        KickOperations.Followed course = drilled(
+                full().equipment(input.equipment().with(input.equipment().mudPump(), Optional.of(separator))));
+        SurfaceGasOutcome.Computed gas = assertInstanceOf(SurfaceGasOutcome.Computed.class, course.surfaceGas());
+        assertTrue(gas.rate() > 0.008, "gas expands on its way to the choke");
+        SurfaceGasOutcome.Separator loaded = assertInstanceOf(SurfaceGasOutcome.Separator.class, gas.separator());
+        assertEquals(Wells.MUD * Physics.GRAVITY * 3, loaded.mudLeg(), 1e-6);
+        SurfaceGasOutcome.Computed without =
+                (SurfaceGasOutcome.Computed) drilled(full()).surfaceGas();
+        assertEquals(
+                "equipment: gas separator",
+                assertInstanceOf(NotAssessed.class, without.separator()).missing());
+    }
+
+    /** The quadratic of the handbooks is an explanation: it comes within a few per cent of the schedule, on either side. */
+    @Test
+    void theHandCalculationComesNearTheSchedule() {
+        CirculationOutcome.Computed drillers =
+                (CirculationOutcome.Computed) drilled(full()).drillers();
+        assertEquals(
+                List.of("shoe", "BOP stack"),
+                drillers.byHand().stream().map(HandPressure::where).toList());
+        for (HandPressure hand : drillers.byHand()) {
+            assertEquals(hand.schedulePressure(), hand.pressure(), 0.1 * hand.schedulePressure());
+        }
+    }
+
+    @Test
+    void withoutTheRiserTheSeaStandsOnTheWell() {
+        Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
+        Wells subsea = full().datum(floater).equipment(Wells.rated(103e6, 103e6, 1025, 0.0762));
+        RiserOutcome.Computed riser =
+                assertInstanceOf(RiserOutcome.Computed.class, evaluate(subsea).riser());
+        double g = Physics.GRAVITY;
+        assertEquals(Wells.MUD * g * 1025 - 1025 * g * 1000, riser.lost(), 1e-3);
+        double pressure = Physics.ATMOSPHERE + 1025 * g * 1000 + Wells.MUD * g * (Wells.SHOE - 1025);
+        assertEquals(Wells.SHOE, riser.worst().verticalDepth(), 1e-6);
+        assertEquals(pressure - Wells.pressure(1400, Wells.SHOE), riser.worst().margin(), 1e-3);
+        assertTrue(riser.missing() > 0 == riser.worst().margin() < 0);
+        assertInstanceOf(NotAssessed.class, evaluate(full()).riser());
     }
 }
