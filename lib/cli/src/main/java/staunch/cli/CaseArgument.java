@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
 import staunch.ingest.CaseReader;
@@ -63,6 +64,16 @@ final class CaseArgument {
     WellEnvelope evaluate(Study study, UnitSystem units, Terminal terminal) {
         try (ProgressLine progress = new ProgressLine("design " + study.design(), terminal)) {
             return study.evaluate(progress);
+        } catch (Fault fault) {
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
+        }
+    }
+
+    /** What follows after an influx into each section of a design. */
+    List<SectionOperations> operations(Study study, UnitSystem units) {
+        try {
+            return study.operations();
         } catch (Fault fault) {
             throw new CommandFailure(
                     ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));

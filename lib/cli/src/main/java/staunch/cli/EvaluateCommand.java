@@ -58,8 +58,13 @@ final class EvaluateCommand implements Callable<Integer> {
         for (Study study : studies) {
             envelopes.add(argument.evaluate(study, wellCase.units(), main.terminal()));
         }
+        List<MachineResults.DesignOperations> operations = new ArrayList<>();
+        for (Study study : studies) {
+            operations.add(
+                    new MachineResults.DesignOperations(study.design(), argument.operations(study, wellCase.units())));
+        }
         ByteArrayOutputStream json = new ByteArrayOutputStream();
-        MachineResults.of(wellCase, envelopes).write(json);
+        MachineResults.of(wellCase, envelopes, operations).write(json);
         if (file.equals(STANDARD_OUTPUT)) {
             json.writeTo(main.terminal().bytes());
             main.terminal().bytes().flush();

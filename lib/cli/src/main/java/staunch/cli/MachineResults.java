@@ -12,6 +12,7 @@ import java.util.List;
 import staunch.design.CaseHeader;
 import staunch.design.InputFile;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.well.Datum;
 
@@ -24,6 +25,7 @@ import staunch.well.Datum;
  * @param inputs files that were read, with their hashes
  * @param datum zero of all depths
  * @param designs results of each casing design
+ * @param operations what follows after an influx, by casing design
  */
 record MachineResults(
         int format,
@@ -31,17 +33,31 @@ record MachineResults(
         CaseHeader header,
         List<InputFile> inputs,
         Datum datum,
-        List<WellEnvelope> designs) {
+        List<WellEnvelope> designs,
+        List<DesignOperations> operations) {
     private static final int FORMAT = 1;
 
     MachineResults {
         inputs = List.copyOf(inputs);
         designs = List.copyOf(designs);
+        operations = List.copyOf(operations);
     }
 
-    static MachineResults of(WellCase wellCase, List<WellEnvelope> designs) {
+    /**
+     * What follows after an influx into the sections of a casing design.
+     *
+     * @param design name of the casing design
+     * @param sections in the order they are drilled
+     */
+    record DesignOperations(String design, List<SectionOperations> sections) {
+        DesignOperations {
+            sections = List.copyOf(sections);
+        }
+    }
+
+    static MachineResults of(WellCase wellCase, List<WellEnvelope> designs, List<DesignOperations> operations) {
         return new MachineResults(
-                FORMAT, Version.LIBRARY, wellCase.header(), wellCase.files(), wellCase.datum(), designs);
+                FORMAT, Version.LIBRARY, wellCase.header(), wellCase.files(), wellCase.datum(), designs, operations);
     }
 
     void write(OutputStream out) throws IOException {

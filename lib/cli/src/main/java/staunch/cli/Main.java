@@ -30,6 +30,7 @@ import staunch.units.Fault;
             EvaluateCommand.class,
             ReviewCommand.class,
             CompareCommand.class,
+            KillSheetCommand.class,
             KernelCommand.class,
             NotebookCommand.class,
             CommandLine.HelpCommand.class

@@ -53,6 +53,9 @@ final class RecordCard {
         if (value instanceof OptionalDouble optional) {
             return optional.isPresent() ? text(optional.getAsDouble(), measure) : ABSENT;
         }
+        if (value instanceof double[] numbers) {
+            return text(Arrays.stream(numbers).boxed().toList(), measure);
+        }
         if (value instanceof Double number) {
             return measure.map(m -> units.precise(number, m)).orElseGet(number::toString);
         }

@@ -10,8 +10,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import staunch.units.Measure;
+import staunch.well.Annulus;
+import staunch.well.WellPath;
 
 /**
  * Writes any record as JSON by its components, so that machine output can hold nothing that a result does not, and
@@ -22,6 +25,11 @@ import staunch.units.Measure;
 final class RecordJson {
     /** Key that names the variant of a sealed interface. */
     static final String OUTCOME = "outcome";
+
+    private static final Set<Class<?>> NUMBERS = Set.of(double.class, double[].class, OptionalDouble.class);
+
+    /** Geometry that stands in the input already, and which no record describes. */
+    static final Set<Class<?>> LEFT_OUT = Set.of(WellPath.class, Annulus.class);
 
     private final JsonGenerator json;
 
@@ -38,6 +46,9 @@ final class RecordJson {
         json.writeStartObject();
         variant(record.getClass()).ifPresent(name -> field(OUTCOME, name));
         for (RecordComponent component : record.getClass().getRecordComponents()) {
+            if (LEFT_OUT.contains(component.getType())) {
+                continue;
+            }
             Object value = Components.value(component, record);
             json.writeFieldName(key(component, record));
             writeValue(value, path + "." + component.getName());
@@ -64,6 +75,8 @@ final class RecordJson {
             }
         } else if (value instanceof Double number) {
             writeNumber(number, path);
+        } else if (value instanceof double[] numbers) {
+            writeList(Arrays.stream(numbers).boxed().toList(), path);
         } else if (value instanceof Integer number) {
             json.writeNumber(number);
         } else if (value instanceof Boolean truth) {
@@ -134,7 +147,7 @@ final class RecordJson {
     /** A number that measures nothing has no key: what it stands for must be declared. */
     private static String key(RecordComponent component, Record record) {
         Optional<Measure> measure = Components.measure(component, record);
-        if (measure.isEmpty() && (component.getType() == double.class || component.getType() == OptionalDouble.class)) {
+        if (measure.isEmpty() && NUMBERS.contains(component.getType())) {
             throw new IllegalStateException(
                     component.getDeclaringRecord().getName() + "." + component.getName() + " has no unit");
         }

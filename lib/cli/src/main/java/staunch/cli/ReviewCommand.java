@@ -8,15 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
+import staunch.control.KillSheet;
 import staunch.design.CaseHeader;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.KickOperations;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.kernel.NotebookRun;
+import staunch.report.KillSheetPage;
+import staunch.report.Review;
 import staunch.report.ReviewPage;
 import staunch.report.ReviewPdf;
 import staunch.units.UnitSystem;
@@ -71,16 +77,32 @@ final class ReviewCommand implements Callable<Integer> {
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
+        Review review = new Review(wellCase, envelope, argument.operations(study, shown));
+        List<String> sheets = new ArrayList<>();
+        for (SectionOperations section : review.operations()) {
+            for (KickOperations kick : List.of(section.drilled(), section.swabbed())) {
+                Optional<KillSheet> sheet = Review.killSheet(kick);
+                if (sheet.isPresent()) {
+                    KillSheetPage.Subject subject =
+                            review.subject(section.section(), (KickOperations.Followed) kick, shown);
+                    sheets.add(KillSheetPage.write(subject, sheet.get(), shown, directory)
+                            .getFileName()
+                            .toString());
+                    break;
+                }
+            }
+        }
         List<NotebookRun> runs = runNotebooks(study.design(), shown, directory);
-        List<String> companions =
-                runs.stream().map(r -> r.page().getFileName().toString()).toList();
-        Path page = ReviewPage.write(wellCase, envelope, shown, directory, companions);
-        Optional<Path> document =
-                pdf ? Optional.of(ReviewPdf.write(wellCase, envelope, shown, directory)) : Optional.empty();
+        List<String> companions = Stream.concat(
+                        runs.stream().map(r -> r.page().getFileName().toString()), sheets.stream())
+                .toList();
+        Path page = ReviewPage.write(review, shown, directory, companions);
+        Optional<Path> document = pdf ? Optional.of(ReviewPdf.write(review, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
         runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
+        sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s)));
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
     }
 

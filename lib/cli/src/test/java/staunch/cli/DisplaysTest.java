@@ -40,6 +40,7 @@ class DisplaysTest {
         Map<Class<?>, Record> found = new LinkedHashMap<>();
         collect(CASE, found);
         collect(ENVELOPE, found);
+        Study.of(CASE).operations().forEach(o -> collect(o, found));
         return found;
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import staunch.control.SlowCirculation;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.InputFile;
@@ -15,12 +16,15 @@ import staunch.earth.TemperatureProfile;
 import staunch.envelope.Criteria;
 import staunch.envelope.Drilling;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.OperationsPlan;
 import staunch.envelope.SectionPlan;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
 import staunch.fluid.MudBase;
 import staunch.fluid.RheometerReadings;
+import staunch.limit.GasSeparator;
 import staunch.limit.PressureEquipment;
+import staunch.limit.PressureRating;
 import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
@@ -76,7 +80,15 @@ final class InventedWell {
                         "base",
                         List.of(string("13 3/8 in casing", 500, 0.33973), string("9 5/8 in casing", 3000, 0.24448)),
                         List.of(top, below))),
-                PressureEquipment.NONE,
+                PressureEquipment.NONE.with(
+                        Optional.of(new PressureRating("mud pump", 3.45e7, Optional.empty())),
+                        Optional.of(new GasSeparator(
+                                "separator",
+                                OptionalDouble.of(3),
+                                OptionalDouble.of(60),
+                                OptionalDouble.of(0.2),
+                                OptionalDouble.empty(),
+                                Optional.empty()))),
                 MethodOptions.DEFAULT,
                 List.of(new InputFile("case.yaml", "00")),
                 List.of());
@@ -97,13 +109,30 @@ final class InventedWell {
                 Optional.of(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.127, 0.1086)))),
                 0,
                 Optional.of(GasComposition.sweet(0.65)),
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                List.of(new SlowCirculation(0.008, OptionalDouble.of(2.5e6), OptionalDouble.empty())),
+                OptionalDouble.of(0.0164),
+                OptionalDouble.of(120),
                 OptionalDouble.empty(),
                 OptionalDouble.of(0),
                 OptionalDouble.of(0),
-                criteria);
+                criteria,
+                operations());
+    }
+
+    private static OperationsPlan operations() {
+        OperationsPlan none = OperationsPlan.NONE;
+        return new OperationsPlan(
+                none.influx(),
+                none.killRate(),
+                OptionalDouble.of(1.5),
+                none.killMud(),
+                none.killSheet(),
+                none.startUpSteps(),
+                none.yielding(),
+                none.migration(),
+                new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)),
+                none.lubrication(),
+                new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
     }
 
     private static CasingString string(String name, double shoe, double outside) {

@@ -204,6 +204,44 @@ class MainTest {
     }
 
     @Test
+    void aKillSheetIsWrittenBesideTheReviewAndByItsOwnCommand() throws IOException {
+        Path directory = folder.resolve("page");
+        assertEquals(ExitCode.OK, run("review", demo, "--out", directory.toString()));
+        String review = Files.readString(directory.resolve("index.html"));
+        assertTrue(review.contains("href=\"kill-sheet-12-1-4-in.html\""), "linked from its section");
+        Path own = folder.resolve("own");
+        assertEquals(ExitCode.OK, run("killsheet", demo, "--section", "12 1/4 in", "--out", own.toString(), "--pdf"));
+        assertTrue(out().contains("Not for use on a live well") && out().contains("Kill mud, rounded up"), out());
+        assertEquals(
+                Files.readString(directory.resolve("kill-sheet-12-1-4-in.html")),
+                Files.readString(own.resolve("kill-sheet-12-1-4-in.html")));
+        assertTrue(Files.size(own.resolve("kill-sheet-12-1-4-in.pdf")) > 1000);
+    }
+
+    @Test
+    void aKillSheetThatCannotBeMadeSaysWhy() {
+        assertEquals(ExitCode.USAGE, run("killsheet", demo, "--section", "9 in", "--out", folder.toString()));
+        assertTrue(err().contains("\"9 in\"") && err().contains("\"12 1/4 in\""), err());
+        assertEquals(ExitCode.FAILED, run("killsheet", demo, "--section", "17 1/2 in", "--out", folder.toString()));
+        assertTrue(err().contains("drilled on a diverter"), err());
+        assertEquals(ExitCode.USAGE, run("killsheet", demo, "--section", "6 in", "--kick", "big"));
+        assertTrue(err().contains("DRILLED"), err());
+    }
+
+    @Test
+    void evaluateTellsWhatFollowsAnInflux() throws IOException {
+        assertEquals(ExitCode.OK, run("evaluate", demo, "--design", "Base", "--json", "-"));
+        JsonNode sections = new ObjectMapper().readTree(out.toByteArray()).at("/operations/0/sections");
+        assertEquals("notAssessed", sections.at("/0/drilled/outcome").textValue());
+        JsonNode kick = sections.at("/1/drilled");
+        assertEquals("followed", kick.get("outcome").textValue());
+        assertTrue(kick.at("/drillers/schedule/points/0/chokePressure_Pa_gauge").isNumber());
+        assertTrue(kick.at("/drillers/schedule/points/0/watched_Pa_abs").isArray());
+        assertTrue(kick.at("/migration/courses/2/limits/0/moment/time_s").isNumber());
+        assertTrue(kick.at("/killSheet/sheet/killDensity_kg_per_m3").isNumber());
+    }
+
+    @Test
     void reviewShowsTheUnitsAskedFor() {
         assertEquals(ExitCode.OK, run("review", demo, "--units", "metric", "--out", folder.toString()));
         assertTrue(out().contains("m³"), out());

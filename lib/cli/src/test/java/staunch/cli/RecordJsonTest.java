@@ -26,9 +26,14 @@ class RecordJsonTest {
     private final WellCase wellCase = InventedWell.wellCase();
     private final WellEnvelope envelope = Study.of(wellCase).evaluate();
 
+    private static List<MachineResults.DesignOperations> operations(WellCase wellCase) {
+        Study study = Study.of(wellCase);
+        return List.of(new MachineResults.DesignOperations(study.design(), study.operations()));
+    }
+
     private byte[] json() throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        MachineResults.of(wellCase, List.of(envelope)).write(out);
+        MachineResults.of(wellCase, List.of(envelope), operations(wellCase)).write(out);
         return out.toByteArray();
     }
 
@@ -66,7 +71,7 @@ class RecordJsonTest {
     void keysOfTheHeadAreFixed() throws IOException {
         List<String> keys = new ArrayList<>();
         tree().fieldNames().forEachRemaining(keys::add);
-        assertEquals(List.of("format", "library", "header", "inputs", "datum", "designs"), keys);
+        assertEquals(List.of("format", "library", "header", "inputs", "datum", "designs", "operations"), keys);
         assertEquals(1, tree().get("format").intValue());
         assertEquals("0.1.0", tree().get("library").textValue());
     }
@@ -75,7 +80,8 @@ class RecordJsonTest {
     void equalInputGivesEqualBytes() throws IOException {
         WellEnvelope again = Study.of(InventedWell.wellCase()).evaluate();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        MachineResults.of(InventedWell.wellCase(), List.of(again)).write(out);
+        MachineResults.of(InventedWell.wellCase(), List.of(again), operations(InventedWell.wellCase()))
+                .write(out);
         assertArrayEquals(json(), out.toByteArray());
     }
 

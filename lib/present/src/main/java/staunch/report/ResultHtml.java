@@ -55,7 +55,7 @@ public final class ResultHtml {
     }
 
     /** A card before it is written: title, lines of name and value, tables. */
-    private record Parts(String title, Map<String, String> lines, List<ResultTable> tables) {}
+    record Parts(String title, Map<String, String> lines, List<ResultTable> tables) {}
 
     private static Optional<Parts> parts(Object result, UnitSystem units) {
         if (result instanceof WellEnvelope envelope) {
@@ -95,7 +95,7 @@ public final class ResultHtml {
         if (result instanceof ResultTable table) {
             return Optional.of(new Parts(table.name(), Map.of(), List.of(table)));
         }
-        return smallParts(result, units);
+        return OperationCards.parts(result, units).or(() -> smallParts(result, units));
     }
 
     private static Optional<Parts> smallParts(Object result, UnitSystem units) {
@@ -275,7 +275,7 @@ public final class ResultHtml {
                 List.of());
     }
 
-    private static Map<String, String> lines(String... namesAndValues) {
+    static Map<String, String> lines(String... namesAndValues) {
         Map<String, String> lines = new LinkedHashMap<>();
         for (int i = 0; i < namesAndValues.length; i += 2) {
             lines.put(namesAndValues[i], namesAndValues[i + 1]);

@@ -18,23 +18,35 @@ import staunch.chart.ChartImage;
 import staunch.chart.Charts;
 import staunch.chart.Figure;
 import staunch.chart.NotDrawn;
+import staunch.chart.OperationCharts;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
+import staunch.envelope.BullheadingOutcome;
+import staunch.envelope.CirculationOutcome;
 import staunch.envelope.DepthPoint;
 import staunch.envelope.InfluxMargin;
+import staunch.envelope.KickOperations;
 import staunch.envelope.KickResult;
+import staunch.envelope.LubricationOutcome;
 import staunch.envelope.Maasp;
 import staunch.envelope.Masp;
+import staunch.envelope.MigrationOutcome;
+import staunch.envelope.NotAssessed;
+import staunch.envelope.PressureWindow;
 import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.SurfaceLimit;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
+import staunch.envelope.VolumetricOutcome;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
 import staunch.limit.PressureRating;
+import staunch.table.OperationTables;
+import staunch.table.OperationWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
 import staunch.table.Tables;
@@ -47,6 +59,7 @@ import staunch.units.Warning;
 final class ReviewModel {
     private static final String NONE = "–";
     private static final int ROWS_ALONG = 13;
+    private static final double SAME_DEPTH = 0.01;
 
     /** Symbols of the hand calculation carry their index after a low line. */
     private static final Pattern INDEX = Pattern.compile("\\b(\\p{L})_(\\p{L})\\b", Pattern.UNICODE_CHARACTER_CLASS);
@@ -54,15 +67,17 @@ final class ReviewModel {
     /** The typeface of the PDF has no lowered figures. */
     private static final Pattern LOW_FIGURE = Pattern.compile("[₀-₉]");
 
+    private final Review review;
     private final WellCase wellCase;
     private final WellEnvelope envelope;
     private final UnitSystem units;
     private final Function<ChartImage, String> drawing;
 
     /** @param drawing how a chart is set into the page */
-    ReviewModel(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Function<ChartImage, String> drawing) {
-        this.wellCase = wellCase;
-        this.envelope = envelope;
+    ReviewModel(Review review, UnitSystem units, Function<ChartImage, String> drawing) {
+        this.review = review;
+        this.wellCase = review.wellCase();
+        this.envelope = review.envelope();
         this.units = units;
         this.drawing = drawing;
     }
@@ -199,7 +214,92 @@ final class ReviewModel {
                         Tables.pressureWindow(section, units).thinned(ROWS_ALONG))));
         model.put("assumptions", table(Tables.assumptions(section, units)));
         model.put("sources", sources(section));
+        review.operations(plan.name()).ifPresent(o -> model.put("operations", operations(section, o)));
         return model;
+    }
+
+    /** After an influx: answers, then the charts and tables of the drilled kick, or of the swabbed where that is none. */
+    private Map<String, Object> operations(SectionEnvelope section, SectionOperations operations) {
+        Map<String, Object> model = new LinkedHashMap<>();
+        KickOperations shown =
+                operations.drilled() instanceof KickOperations.Followed ? operations.drilled() : operations.swabbed();
+        if (shown instanceof NotAssessed not) {
+            model.put("notAssessed", not.summary());
+            return model;
+        }
+        KickOperations.Followed kick = (KickOperations.Followed) shown;
+        model.put("notAssessed", "");
+        model.put("waitDrilled", OperationWords.wait(operations.drilled(), units));
+        model.put("waitSwabbed", OperationWords.wait(operations.swabbed(), units));
+        model.put("answers", table(OperationTables.answers(operations, units)));
+        model.put("shown", kick.kick().scenario().title() + ", " + OperationWords.influx(kick, units));
+        List<Figure> figures = operationFigures(section, kick);
+        model.put(
+                "figures",
+                figures.stream()
+                        .filter(ChartImage.class::isInstance)
+                        .map(this::figure)
+                        .toList());
+        model.put("notDrawn", notDrawn(figures));
+        List<ResultTable> tables = new ArrayList<>();
+        if (kick.migration() instanceof MigrationOutcome.Computed migration) {
+            tables.add(OperationTables.timeToLimit(migration, units));
+        }
+        runs(kick).forEach(r -> tables.add(OperationTables.circulationPeaks(r, units)));
+        if (kick.volumetric() instanceof VolumetricOutcome.Computed volumetric) {
+            tables.add(OperationTables.volumetric(volumetric.table(), units).thinned(ROWS_ALONG));
+        }
+        if (kick.lubrication() instanceof LubricationOutcome.Computed lubrication) {
+            tables.add(OperationTables.lubricateAndBleed(lubrication.table(), units)
+                    .thinned(ROWS_ALONG));
+        }
+        if (kick.bullheading() instanceof BullheadingOutcome.Computed bullheading) {
+            tables.add(OperationTables.bullheading(bullheading, units));
+        }
+        model.put("tables", tables(tables));
+        model.put("assumptions", table(OperationTables.assumptions(operations, units)));
+        model.put("warnings", warnings(operations.warnings()));
+        String file = review.subject(section.plan().name(), kick, units).fileName() + ".html";
+        model.put("killSheet", Review.killSheet(kick).isPresent() ? file : "");
+        return model;
+    }
+
+    private static List<CirculationOutcome.Computed> runs(KickOperations.Followed kick) {
+        return Stream.of(kick.drillers(), kick.waitAndWeight())
+                .filter(CirculationOutcome.Computed.class::isInstance)
+                .map(CirculationOutcome.Computed.class::cast)
+                .toList();
+    }
+
+    private List<Figure> operationFigures(SectionEnvelope section, KickOperations.Followed kick) {
+        String name = section.plan().name();
+        List<CirculationOutcome.Computed> runs = runs(kick);
+        List<Figure> figures = new ArrayList<>();
+        if (kick.migration() instanceof MigrationOutcome.Computed migration) {
+            figures.add(OperationCharts.migration(name, migration, units));
+        }
+        if (runs.isEmpty()) {
+            String reason = ((NotAssessed) kick.drillers()).reason();
+            figures.add(new NotDrawn("Choke and shoe pressure while circulating out, " + name, reason));
+            return figures;
+        }
+        figures.add(OperationCharts.chokePressure(name, runs, units));
+        for (int i = 0; i < kick.watched().size(); i++) {
+            double depth = kick.watched().get(i).measuredDepth();
+            if (Math.abs(depth - section.plan().topDepth()) < SAME_DEPTH) {
+                figures.add(OperationCharts.watchedPressure(name, runs, i, limitAt(section, depth), units));
+            }
+        }
+        figures.add(OperationCharts.closestLimit(name, runs.get(0), units));
+        return figures;
+    }
+
+    private static OptionalDouble limitAt(SectionEnvelope section, double depth) {
+        return section.window().points().stream()
+                .filter(p -> Math.abs(p.measuredDepth() - depth) < SAME_DEPTH)
+                .map(PressureWindow.Point::limit)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
     }
 
     /** Titles of the charts that have no data, together where the reason is the same. */

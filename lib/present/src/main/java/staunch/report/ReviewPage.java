@@ -6,8 +6,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import staunch.chart.ChartImage;
-import staunch.design.WellCase;
-import staunch.envelope.WellEnvelope;
 import staunch.units.UnitSystem;
 
 /**
@@ -23,43 +21,39 @@ public final class ReviewPage {
     /**
      * Writes the page. It appears whole or not at all: an interrupted run leaves the page that was there before.
      *
-     * @param wellCase the case that was evaluated
-     * @param envelope its results
+     * @param review what it shows
      * @param units to show
      * @param directory made where it does not exist
      * @return the page's file
      * @throws IOException where it cannot be written
      */
-    public static Path write(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Path directory)
-            throws IOException {
-        return write(wellCase, envelope, units, directory, List.of());
+    public static Path write(Review review, UnitSystem units, Path directory) throws IOException {
+        return write(review, units, directory, List.of());
     }
 
     /**
      * Writes the page with links to other pages of the same review.
      *
-     * @param wellCase the case that was evaluated
-     * @param envelope its results
+     * @param review what it shows
      * @param units to show
      * @param directory made where it does not exist
      * @param companions names of pages in the same directory
      * @return the page's file
      * @throws IOException where it cannot be written
      */
-    public static Path write(
-            WellCase wellCase, WellEnvelope envelope, UnitSystem units, Path directory, List<String> companions)
+    public static Path write(Review review, UnitSystem units, Path directory, List<String> companions)
             throws IOException {
-        byte[] page = html(wellCase, envelope, units, companions).getBytes(StandardCharsets.UTF_8);
+        byte[] page = html(review, units, companions).getBytes(StandardCharsets.UTF_8);
         return WholeFile.write(directory.resolve(FILE_NAME), out -> out.write(page));
     }
 
     /** The page as text. */
-    public static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units) {
-        return html(wellCase, envelope, units, List.of());
+    public static String html(Review review, UnitSystem units) {
+        return html(review, units, List.of());
     }
 
-    private static String html(WellCase wellCase, WellEnvelope envelope, UnitSystem units, List<String> companions) {
-        ReviewModel model = new ReviewModel(wellCase, envelope, units, ChartImage::inlineSvg);
+    private static String html(Review review, UnitSystem units, List<String> companions) {
+        ReviewModel model = new ReviewModel(review, units, ChartImage::inlineSvg);
         Map<String, Object> root = model.root(Pages.resource("page.css"), false);
         root.put("companions", companions);
         return Pages.fill("review.ftl", root);

@@ -20,6 +20,7 @@ import staunch.control.MigrationPoint;
 import staunch.control.PressureSchedule;
 import staunch.control.SlowCirculation;
 import staunch.control.VolumetricMethod;
+import staunch.envelope.Assumption;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
 import staunch.envelope.KickOperations.WatchedDepth;
@@ -52,6 +53,15 @@ public final class OperationTables {
                 .text("Drilled kick", Row::drilled)
                 .text("Swabbed kick", Row::swabbed)
                 .table("After an influx", "Loads rounded up; limits, margins and waiting times down.");
+    }
+
+    /** What the operations of a section rest on. */
+    public static ResultTable assumptions(SectionOperations operations, UnitSystem units) {
+        return new Rows<>(operations.assumptions(), units)
+                .text("Subject", Assumption::subject)
+                .text("Assumed", Assumption::text)
+                .text("Origin", Assumption::origin)
+                .table("Assumptions of the operations", "");
     }
 
     /**

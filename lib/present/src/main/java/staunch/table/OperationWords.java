@@ -70,6 +70,13 @@ public final class OperationWords {
                 + load(followed.shutIn().casingPressure(), units);
     }
 
+    /** How long the well can wait after an influx. */
+    public static String wait(KickOperations operations, UnitSystem units) {
+        return operations instanceof KickOperations.Followed followed
+                ? wait(followed.migration(), units)
+                : ((NotAssessed) operations).summary();
+    }
+
     /** How long the closed well can wait: the earliest limit of the bracket, and the rate and limit behind it. */
     public static String wait(MigrationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
@@ -133,7 +140,8 @@ public final class OperationWords {
         return "up to " + units.text(peak.gasRate(), Measure.GAS_RATE, RoundingMode.CEILING);
     }
 
-    private static String volumetric(VolumetricOutcome outcome, UnitSystem units) {
+    /** What the volumetric method comes to. */
+    public static String volumetric(VolumetricOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
             return not.summary();
         }
@@ -150,7 +158,8 @@ public final class OperationWords {
         return margin + work + "; ends because " + computed.table().ending().title();
     }
 
-    private static String lubrication(LubricationOutcome outcome, UnitSystem units) {
+    /** What lubricate and bleed comes to. */
+    public static String lubrication(LubricationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
             return not.summary();
         }
@@ -161,7 +170,8 @@ public final class OperationWords {
                 + computed.table().ending().title();
     }
 
-    private static String bullheading(BullheadingOutcome outcome, UnitSystem units) {
+    /** Whether the influx can be pumped back. */
+    public static String bullheading(BullheadingOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
             return not.summary();
         }
@@ -178,7 +188,8 @@ public final class OperationWords {
                         + " too much at " + where;
     }
 
-    private static String killSheet(KillSheetOutcome outcome, UnitSystem units) {
+    /** Kill mud and circulating pressures of a kill sheet. */
+    public static String killSheet(KillSheetOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
             return not.summary();
         }

@@ -109,6 +109,10 @@ ${css}
 <tr><th>Likely estimates, formation</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
 <tr><th>Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
 <tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
+<#if s.operations?? && s.operations.notAssessed == "">
+<tr><th>Drilled kick, closed in, can wait</th><td>${s.operations.waitDrilled}.</td></tr>
+<tr><th>Swabbed kick, closed in, can wait</th><td>${s.operations.waitSwabbed}.</td></tr>
+</#if>
 </#if>
 <tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>
 <#list s.masps as m><tr><th>MASP, ${m.basis}</th><td>${m.full}<#if m.statement != m.outcomeTitle>: ${m.statement}</#if>.</td></tr>
@@ -125,6 +129,21 @@ ${css}
 <#list s.figures as f><@figure f/></#list>
 </div>
 <#if s.notDrawn?has_content><ul class="not-drawn"><#list s.notDrawn as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
+<#if s.operations?? && s.outcome != "NOT_SHUT_IN">
+<h3>After an influx: circulating out, waiting, killing</h3>
+<#if s.operations.notAssessed?has_content><p>${s.operations.notAssessed?cap_first}.</p><#else>
+<@table s.operations.answers/>
+<#if s.operations.warnings?has_content><ul class="warnings"><#list s.operations.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul></#if>
+<#if companions?seq_contains(s.operations.killSheet)><p><a href="${s.operations.killSheet?url_path('UTF-8')}">Kill sheet of the ${s.operations.shown}</a>, for planning, on two sheets.</p></#if>
+<p>Charts and tables: ${s.operations.shown}.</p>
+<div class="figures">
+<#list s.operations.figures as f><@figure f/></#list>
+</div>
+<#if s.operations.notDrawn?has_content><ul class="not-drawn"><#list s.operations.notDrawn as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
+<div class="tables"><#list s.operations.tables as t><@table t/></#list></div>
+<@table s.operations.assumptions/>
+</#if>
+</#if>
 <#if s.maaspTables?has_content>
 <h3>MAASP</h3>
 <div class="tables"><#list s.maaspTables as t><@table t/></#list></div>
@@ -164,6 +183,7 @@ ${css}
 <li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
 <li>Local regulations, the rig's own procedures and the judgement of certified well-control staff prevail over it.</li>
 <li>It answers for the inputs named here and nothing else; strengths that were not tested may be lower, pore pressures higher.</li>
+<li>What follows after an influx is worked out for one bubble of gas, mud that does not let it slip while it is pumped, and no annular friction. It plans; it does not guide a live well.</li>
 <li>Equipment counts by its plain rating. Closing on, hanging off and shearing what is in the bore are not checked.</li>
 <li>"Not assessed" means that the question is open, not that the section holds.</li>
 </ul>

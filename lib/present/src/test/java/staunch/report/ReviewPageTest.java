@@ -31,7 +31,7 @@ class ReviewPageTest {
     Path directory;
 
     private static String page(UnitSystem units) {
-        return ReviewPage.html(Fixtures.wellCase(), Fixtures.envelope(), units);
+        return ReviewPage.html(new Review(Fixtures.wellCase(), Fixtures.envelope(), Fixtures.operations()), units);
     }
 
     @Test
@@ -66,7 +66,7 @@ class ReviewPageTest {
         WellEnvelope plain = Fixtures.envelope();
         WellEnvelope envelope = new WellEnvelope(
                 plain.design(), plain.options(), plain.sections(), List.of(new Warning(HOSTILE, HOSTILE)));
-        String page = ReviewPage.html(wellCase, envelope, UnitSystem.FIELD);
+        String page = ReviewPage.html(new Review(wellCase, envelope, Fixtures.operations()), UnitSystem.FIELD);
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("alert('x')"));
         assertTrue(page.contains("&lt;script&gt;"));
@@ -107,14 +107,16 @@ class ReviewPageTest {
     @Test
     void whatTheEngineComputesCanBeShown() throws Exception {
         WellEnvelope envelope = Study.of(Fixtures.wellCase()).evaluate();
-        parse(ReviewPage.html(Fixtures.wellCase(), envelope, UnitSystem.METRIC));
+        parse(ReviewPage.html(new Review(Fixtures.wellCase(), envelope, Fixtures.operations()), UnitSystem.METRIC));
     }
 
     @Test
     void writesOneFileAndReplacesIt() throws IOException {
         Path target = directory.resolve("made/on/the/way");
-        ReviewPage.write(Fixtures.wellCase(), Fixtures.envelope(), UnitSystem.METRIC, target);
-        Path file = ReviewPage.write(Fixtures.wellCase(), Fixtures.envelope(), UnitSystem.FIELD, target);
+        ReviewPage.write(
+                new Review(Fixtures.wellCase(), Fixtures.envelope(), Fixtures.operations()), UnitSystem.METRIC, target);
+        Path file = ReviewPage.write(
+                new Review(Fixtures.wellCase(), Fixtures.envelope(), Fixtures.operations()), UnitSystem.FIELD, target);
         assertEquals(target.resolve("index.html"), file);
         assertEquals(page(UnitSystem.FIELD), Files.readString(file));
         assertEquals(List.of("index.html"), names(target));

@@ -33,10 +33,13 @@ class ReviewPdfTest {
 
     @Test
     void theFileHoldsThePackAndEqualResultsGiveEqualBytes() throws IOException {
-        Path file = ReviewPdf.write(Fixtures.wellCase(), envelope(), UnitSystem.FIELD, directory);
+        Path file = ReviewPdf.write(
+                new Review(Fixtures.wellCase(), envelope(), Fixtures.operations()), UnitSystem.FIELD, directory);
         assertEquals(directory.resolve("review.pdf"), file);
         byte[] bytes = Files.readAllBytes(file);
-        assertArrayEquals(ReviewPdf.bytes(Fixtures.wellCase(), envelope(), UnitSystem.FIELD), bytes);
+        assertArrayEquals(
+                ReviewPdf.bytes(new Review(Fixtures.wellCase(), envelope(), Fixtures.operations()), UnitSystem.FIELD),
+                bytes);
         try (PDDocument document = Loader.loadPDF(bytes)) {
             assertNull(document.getDocumentInformation().getCreationDate());
             String text = new PDFTextStripper().getText(document);
@@ -55,7 +58,8 @@ class ReviewPdfTest {
 
     @Test
     void textsOfTheCaseCannotBecomeMarkup() throws IOException {
-        byte[] bytes = ReviewPdf.bytes(Fixtures.wellCase("</div><b>&\""), envelope(), UnitSystem.METRIC);
+        byte[] bytes = ReviewPdf.bytes(
+                new Review(Fixtures.wellCase("</div><b>&\""), envelope(), Fixtures.operations()), UnitSystem.METRIC);
         try (PDDocument document = Loader.loadPDF(bytes)) {
             assertTrue(new PDFTextStripper().getText(document).contains("</div><b>&\""));
         }
