@@ -45,7 +45,7 @@ final class SectionSummary {
             String name = section.plan().name();
             Verdict verdict = section.verdict();
             String outcome = verdict.outcome().title();
-            String lines = folded(sentence(verdict), width + GAP);
+            String lines = folded(sentence(verdict, units), width + GAP);
             text.append(name).append(" ".repeat(width - name.length() + GAP));
             text.append(terminal.styled(STYLES.get(verdict.outcome()), outcome));
             text.append(lines.substring(outcome.length()));
@@ -68,7 +68,7 @@ final class SectionSummary {
                     text.append("\nMASP, a design load of casing and equipment, rounded up:\n");
                     first = false;
                 }
-                String detail = ResultWords.detail(masp.verdict());
+                String detail = ResultWords.detail(masp.verdict(), units);
                 String sentence = ResultWords.basis(masp.basis(), units) + ", "
                         + ResultWords.masp(Optional.of(masp), units)
                         + (detail.equals(masp.verdict().outcome().title()) ? "" : ": " + detail);
@@ -130,10 +130,10 @@ final class SectionSummary {
     }
 
     /** Verdict and governing limit, opened by the outcome. */
-    private static String sentence(Verdict verdict) {
+    private static String sentence(Verdict verdict, UnitSystem units) {
+        String shown = verdict.statement(units);
         String outcome = verdict.outcome().title();
-        String statement =
-                verdict.statement().startsWith(outcome) ? verdict.statement() : outcome + ": " + verdict.statement();
+        String statement = shown.startsWith(outcome) ? shown : outcome + ": " + shown;
         return verdict.governing().isEmpty() ? statement : statement + "; governed by " + verdict.governing();
     }
 

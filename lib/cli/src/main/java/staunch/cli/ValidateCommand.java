@@ -27,7 +27,7 @@ final class ValidateCommand implements Runnable {
         Terminal terminal = main.terminal();
         terminal.out().println(wellCase.header().well() + ": no faults. " + designs(wellCase));
         for (Warning warning : wellCase.warnings()) {
-            terminal.out().println("Warning: " + warning.subject() + ": " + warning.text());
+            terminal.out().println("Warning: " + warning.subject() + ": " + warning.text(wellCase.units()));
         }
     }
 

@@ -61,7 +61,7 @@ import staunch.well.StringGeometry;
 /** One influx on the bottom of a section, ready to be asked what may be done about it. */
 final class InfluxCourse {
     /** 0.1 ppg, kg/m³. */
-    private static final double TRADE_STEP = 0.1 * 0.45359237 / (231 * 0.0254 * 0.0254 * 0.0254);
+    static final double TRADE_STEP = 0.1 * 0.45359237 / (231 * 0.0254 * 0.0254 * 0.0254);
 
     private static final double BARITE = 4200;
     private static final int START_UP_STEPS = 4;
@@ -166,7 +166,7 @@ final class InfluxCourse {
         } catch (Missing missing) {
             return otherwise.apply(NotAssessed.of(missing));
         } catch (Fault fault) {
-            return otherwise.apply(new NotAssessed(fault.getMessage(), ""));
+            return otherwise.apply(NotAssessed.of(fault));
         }
     }
 

@@ -1,8 +1,13 @@
 package staunch.envelope;
 
+import java.util.List;
 import java.util.Objects;
+import staunch.units.Amount;
+import staunch.units.Fault;
 import staunch.units.Kind;
 import staunch.units.Si;
+import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** Largest kick intensity that some volume allows, or why there is none. */
 public sealed interface IntensityLimit {
@@ -33,11 +38,28 @@ public sealed interface IntensityLimit {
     /**
      * No answer.
      *
-     * @param reason one sentence
+     * @param reason one sentence, in SI units
+     * @param amounts quantities the reason names, in their order
      */
-    record NotAssessed(String reason) implements IntensityLimit {
+    record NotAssessed(String reason, List<Amount> amounts) implements IntensityLimit {
         public NotAssessed {
             Objects.requireNonNull(reason, "reason");
+            amounts = List.copyOf(amounts);
+        }
+
+        /** A reason that names no quantity. */
+        public NotAssessed(String reason) {
+            this(reason, List.of());
+        }
+
+        static NotAssessed of(Fault fault) {
+            Wording wording = fault.wording();
+            return new NotAssessed(wording.text(), wording.amounts());
+        }
+
+        /** The reason in the given units. */
+        public String reason(UnitSystem units) {
+            return new Wording(reason, amounts).in(units);
         }
     }
 }

@@ -16,6 +16,7 @@ import staunch.influx.GasColumn;
 import staunch.influx.MudColumn;
 import staunch.units.Fault;
 import staunch.units.Physics;
+import staunch.units.Wording;
 import staunch.well.WellPath;
 
 /**
@@ -66,9 +67,9 @@ final class MaspCalculator {
         try {
             return assessed(basis, load(basis));
         } catch (Missing missing) {
-            return notAssessed(basis, missing.withField());
+            return notAssessed(basis, new Wording(missing.withField(), List.of()));
         } catch (Fault fault) {
-            return notAssessed(basis, fault.getMessage());
+            return notAssessed(basis, fault.wording());
         }
     }
 
@@ -256,7 +257,7 @@ final class MaspCalculator {
         return input.datum().stackAtSeabed() ? "mudline" : "surface";
     }
 
-    private Masp notAssessed(MaspBasis basis, String reason) {
+    private Masp notAssessed(MaspBasis basis, Wording reason) {
         return new Masp(
                 basis,
                 OptionalDouble.empty(),
@@ -265,9 +266,9 @@ final class MaspCalculator {
                 "",
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                Optional.of(reason),
+                Optional.of(reason.text()),
                 List.of(),
-                new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + reason, ""));
+                new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + reason.text(), "", reason.amounts()));
     }
 
     /** Between two points of a stretch what it holds is straight in vertical depth. */

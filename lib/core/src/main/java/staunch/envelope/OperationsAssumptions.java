@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.influx.MigrationBracket;
 import staunch.influx.SlipLaw;
+import staunch.units.Amount;
+import staunch.units.Measure;
+import staunch.units.Wording;
 
 /** Lists the choices and defaults that the operations of a section rest on. */
 final class OperationsAssumptions {
@@ -69,7 +72,9 @@ final class OperationsAssumptions {
     private static void killMud(SectionPlan plan, List<Assumption> list) {
         OperationsPlan.KillMud mud = plan.operations().killMud();
         if (mud.step().isEmpty()) {
-            list.add(new Assumption("kill mud density", "rounded up to 0.1 ppg (11.98 kg/m³)", DEFAULT));
+            Wording step = Wording.of(
+                    "rounded up to steps of {}", Amount.of(InfluxCourse.TRADE_STEP, Measure.DENSITY_DIFFERENCE));
+            list.add(new Assumption("kill mud density", step.text(), DEFAULT, step.amounts()));
         }
         if (mud.overbalance().isEmpty()) {
             list.add(new Assumption("kill mud overbalance", "none beyond rounding", DEFAULT));

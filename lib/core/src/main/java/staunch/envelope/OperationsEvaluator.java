@@ -78,7 +78,7 @@ public final class OperationsEvaluator {
         } catch (Missing missing) {
             return NotAssessed.of(missing);
         } catch (Fault fault) {
-            return new NotAssessed(fault.getMessage(), "");
+            return NotAssessed.of(fault);
         }
     }
 

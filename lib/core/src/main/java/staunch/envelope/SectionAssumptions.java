@@ -6,7 +6,10 @@ import java.util.Optional;
 import staunch.earth.EquivalentZero;
 import staunch.earth.Range;
 import staunch.fluid.Gas;
+import staunch.units.Amount;
+import staunch.units.Measure;
 import staunch.units.Physics;
+import staunch.units.Wording;
 import staunch.well.CasingString;
 import staunch.well.Datum;
 
@@ -18,16 +21,15 @@ final class SectionAssumptions {
 
     /** What the pressure window of a section that is not shut in rests on. */
     static List<Assumption> notShutIn(SectionInput input) {
-        return input.plan().drilling() == Drilling.RISERLESS
-                ? List.of(new Assumption(
-                        "mud column",
-                        "sea water of " + Math.round(EquipmentLimits.seawaterDensity(input.datum()))
-                                + " kg/m³ down to the seabed, the section's mud below it",
-                        input.datum().place() instanceof Datum.AtSea sea
-                                        && sea.seaWaterDensity().isPresent()
-                                ? "case"
-                                : "default"))
-                : List.of();
+        if (input.plan().drilling() != Drilling.RISERLESS) {
+            return List.of();
+        }
+        Wording column = Wording.of(
+                "sea water of {} down to the seabed, the section's mud below it",
+                Amount.of(EquipmentLimits.seawaterDensity(input.datum()), Measure.DENSITY));
+        boolean given = input.datum().place() instanceof Datum.AtSea sea
+                && sea.seaWaterDensity().isPresent();
+        return List.of(new Assumption("mud column", column.text(), given ? "case" : "default", column.amounts()));
     }
 
     static List<Assumption> of(SectionInput input, Model model) {

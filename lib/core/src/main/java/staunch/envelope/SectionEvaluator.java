@@ -14,6 +14,7 @@ import staunch.envelope.Kick.Scenario;
 import staunch.envelope.MethodOptions.Estimates;
 import staunch.units.Fault;
 import staunch.units.Warning;
+import staunch.units.Wording;
 
 /**
  * Evaluates one hole section: tolerance of the drilled and the swabbed kick at section TD and along the section, the
@@ -260,7 +261,7 @@ public final class SectionEvaluator {
             tolerance = missing.asTolerance();
             surface = new SurfaceTolerance(tolerance, List.of());
         } catch (Fault fault) {
-            tolerance = new Tolerance.NotAssessed(fault.getMessage(), "");
+            tolerance = Tolerance.NotAssessed.of(fault);
             surface = new SurfaceTolerance(tolerance, List.of());
         }
         return new KickCheck(
@@ -274,7 +275,7 @@ public final class SectionEvaluator {
         } catch (Missing missing) {
             return missing.asTolerance();
         } catch (Fault fault) {
-            return new Tolerance.NotAssessed(fault.getMessage(), "");
+            return Tolerance.NotAssessed.of(fault);
         }
     }
 
@@ -330,7 +331,7 @@ public final class SectionEvaluator {
 
     private static Verdict verdict(Tolerance.NotAssessed not) {
         String missing = not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")";
-        return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "");
+        return new Verdict(Verdict.Outcome.NOT_ASSESSED, "not assessed: " + not.reason() + missing, "", not.amounts());
     }
 
     private static boolean holds(Tolerance tolerance, double required) {
@@ -374,10 +375,17 @@ public final class SectionEvaluator {
         if (worst == Verdict.Outcome.HOLDS) {
             return decisive.get(0);
         }
+        Wording statement = Wording.joined(
+                decisive.stream()
+                        .map(v -> new Wording(v.statement(), v.amounts()))
+                        .distinct()
+                        .toList(),
+                "; ");
         return new Verdict(
                 worst,
-                worst.title() + ": " + joined(decisive.stream().map(Verdict::statement)),
-                joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())));
+                worst.title() + ": " + statement.text(),
+                joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())),
+                statement.amounts());
     }
 
     private static boolean counts(KickCheck kick, KickCheck other) {
@@ -400,7 +408,7 @@ public final class SectionEvaluator {
         String rest = statement.startsWith(outcome)
                 ? statement.substring(outcome.length()).replaceFirst("^:", check.isEmpty() ? "" : ",")
                 : " " + statement;
-        return new Verdict(verdict.outcome(), (check + rest).trim(), verdict.governing());
+        return new Verdict(verdict.outcome(), (check + rest).trim(), verdict.governing(), verdict.amounts());
     }
 
     private List<DepthPoint> alongSection(Model model, MaaspCalculator maasps, LongConsumer progress) {
@@ -468,8 +476,12 @@ public final class SectionEvaluator {
                 // An influx larger than the annulus, on bottom or expanded, has no displacement to follow.
                 warnings.add(new Warning(
                         "influx margin",
-                        "not given for the " + result.scenario().title() + " with the volume of the "
-                                + volume.get().basis() + ": " + fault.getMessage() + "."));
+                        fault.wording()
+                                .within(
+                                        "not given for the "
+                                                + result.scenario().title() + " with the volume of the "
+                                                + volume.get().basis() + ": ",
+                                        ".")));
             }
         }
         return margins;
@@ -514,7 +526,7 @@ public final class SectionEvaluator {
         } catch (Missing missing) {
             return new IntensityLimit.NotAssessed(missing.getMessage());
         } catch (Fault fault) {
-            return new IntensityLimit.NotAssessed(fault.getMessage());
+            return IntensityLimit.NotAssessed.of(fault);
         }
     }
 
@@ -528,7 +540,7 @@ public final class SectionEvaluator {
         } catch (Missing missing) {
             return new IntensityLimit.NotAssessed(missing.getMessage());
         } catch (Fault fault) {
-            return new IntensityLimit.NotAssessed(fault.getMessage());
+            return IntensityLimit.NotAssessed.of(fault);
         }
     }
 }

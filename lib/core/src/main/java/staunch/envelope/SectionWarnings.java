@@ -8,9 +8,12 @@ import staunch.earth.TemperatureProfile;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
 import staunch.influx.MudColumn;
+import staunch.units.Amount;
 import staunch.units.EquivalentDensity;
+import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.Warning;
+import staunch.units.Wording;
 
 /** Finds what is legal but suspicious in a section, and effects that were neglected. */
 final class SectionWarnings {
@@ -67,9 +70,11 @@ final class SectionWarnings {
         if (Math.abs(moved - stated) > EQUIVALENT_SHIFT) {
             warnings.add(new Warning(
                     "mud density",
-                    "pressure and temperature would move the equivalent density at section TD by more than 12 kg/m³ (0.1 ppg) "
-                            + (moved > stated ? "upwards" : "downwards")
-                            + "; the constant stated density was used."));
+                    Wording.of(
+                            "pressure and temperature would move the equivalent density at section TD by more than {} "
+                                    + (moved > stated ? "upwards" : "downwards")
+                                    + "; the constant stated density was used.",
+                            Amount.of(EQUIVALENT_SHIFT, Measure.DENSITY_DIFFERENCE))));
         }
     }
 

@@ -1,8 +1,13 @@
 package staunch.envelope;
 
+import java.util.List;
 import java.util.Objects;
+import staunch.units.Amount;
+import staunch.units.Fault;
 import staunch.units.Kind;
 import staunch.units.Si;
+import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** Answer to "how much gas may come in": one of five outcomes, never a bare number. */
 public sealed interface Tolerance {
@@ -66,13 +71,30 @@ public sealed interface Tolerance {
     /**
      * The case lacks what the calculation needs, or a model is out of its range.
      *
-     * @param reason one sentence
+     * @param reason one sentence, in SI units
      * @param missing field of the case that would mend it; empty where none would
+     * @param amounts quantities the reason names, in their order
      */
-    record NotAssessed(String reason, String missing) implements Tolerance {
+    record NotAssessed(String reason, String missing, List<Amount> amounts) implements Tolerance {
         public NotAssessed {
             Objects.requireNonNull(reason, "reason");
             Objects.requireNonNull(missing, "missing");
+            amounts = List.copyOf(amounts);
+        }
+
+        /** A reason that names no quantity. */
+        public NotAssessed(String reason, String missing) {
+            this(reason, missing, List.of());
+        }
+
+        static NotAssessed of(Fault fault) {
+            Wording wording = fault.wording();
+            return new NotAssessed(wording.text(), "", wording.amounts());
+        }
+
+        /** The reason in the given units. */
+        public String reason(UnitSystem units) {
+            return new Wording(reason, amounts).in(units);
         }
 
         @Override

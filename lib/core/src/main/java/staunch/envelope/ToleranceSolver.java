@@ -119,7 +119,7 @@ final class ToleranceSolver {
         try {
             return solveInRange(hole, offBottom, kick);
         } catch (RangeFault fault) {
-            return new Tolerance.NotAssessed(fault.getMessage(), "");
+            return Tolerance.NotAssessed.of(fault);
         }
     }
 

@@ -1,5 +1,8 @@
 package staunch.units;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** A number outside the range in which the input makes sense or a correlation is valid. */
 public final class RangeFault extends Fault {
     private static final long serialVersionUID = 1L;
@@ -57,6 +60,22 @@ public final class RangeFault extends Fault {
     @Override
     public String text(UnitSystem units) {
         return sentence(field, value, lowest, highest, measure, advice, units);
+    }
+
+    @Override
+    public Wording wording() {
+        if (!Double.isFinite(value)) {
+            return super.wording();
+        }
+        List<Amount> amounts = new ArrayList<>();
+        double bound = value < lowest ? lowest : highest;
+        amounts.add(new Amount(value, measure, UnitSystem.SI.digitsBeside(value, bound, measure)));
+        for (double end : new double[] {lowest, highest}) {
+            if (Double.isFinite(end)) {
+                amounts.add(new Amount(end, measure, 6));
+            }
+        }
+        return new Wording(getMessage(), amounts);
     }
 
     private static String sentence(

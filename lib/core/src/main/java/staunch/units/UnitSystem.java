@@ -151,15 +151,24 @@ public final class UnitSystem {
         return join(trimmed(fromSi(si, measure), 6), symbol(measure));
     }
 
+    /** Number to some significant digits and unit. */
+    String significant(double si, int digits, Measure measure) {
+        return join(trimmed(fromSi(si, measure), digits), symbol(measure));
+    }
+
     /** The same with as many digits as tell it from a bound, so that a value just out of range does not look inside it. */
     String preciseBeside(double si, double bound, Measure measure) {
+        return significant(si, digitsBeside(si, bound, measure), measure);
+    }
+
+    int digitsBeside(double si, double bound, Measure measure) {
         double value = fromSi(si, measure);
         double other = fromSi(bound, measure);
         int digits = 6;
         while (digits < 17 && value != other && trimmed(value, digits).equals(trimmed(other, digits))) {
             digits++;
         }
-        return join(trimmed(value, digits), symbol(measure));
+        return digits;
     }
 
     @Override

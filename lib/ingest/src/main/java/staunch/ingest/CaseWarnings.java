@@ -13,9 +13,11 @@ import staunch.earth.TemperatureProfile;
 import staunch.envelope.Drilling;
 import staunch.envelope.SectionPlan;
 import staunch.limit.FlowLine;
+import staunch.units.Amount;
 import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.Warning;
+import staunch.units.Wording;
 import staunch.well.CasingString;
 
 /** Looks for what is legal but suspicious in a case. */
@@ -47,19 +49,23 @@ final class CaseWarnings {
         }
     }
 
-    private void warn(String subject, String text) {
-        Warning warning = new Warning(subject, text);
+    private void warn(String subject, String template, Amount... amounts) {
+        Warning warning = new Warning(subject, Wording.of(template, amounts));
         if (!warnings.contains(warning)) {
             warnings.add(warning);
         }
     }
 
-    private String depth(double z) {
-        return wellCase.units().text(z, Measure.DEPTH);
+    private static Amount depth(double z) {
+        return Amount.of(z, Measure.DEPTH);
     }
 
-    private String density(double rho) {
-        return wellCase.units().text(rho, Measure.EQUIVALENT_DENSITY);
+    private static Amount density(double rho) {
+        return Amount.of(rho, Measure.EQUIVALENT_DENSITY);
+    }
+
+    private static Amount length(double length) {
+        return Amount.of(length, Measure.LENGTH);
     }
 
     private void strengthBelowPorePressure() {
@@ -81,8 +87,8 @@ final class CaseWarnings {
                 .findFirst()
                 .ifPresent(z -> warn(
                         "strength",
-                        "the low estimate is below the likely pore pressure at " + depth(z)
-                                + ": check both profiles."));
+                        "the low estimate is below the likely pore pressure at {}: check both profiles.",
+                        depth(z)));
     }
 
     private void profilesEnd() {
@@ -111,8 +117,10 @@ final class CaseWarnings {
         if (bottom < td) {
             warn(
                     what,
-                    "the profile ends at " + depth(bottom) + ", above the deepest section TD at " + depth(td)
-                            + " of vertical depth: below it nothing is assessed that needs it.");
+                    "the profile ends at {}, above the deepest section TD at {} of vertical depth: below it nothing is"
+                            + " assessed that needs it.",
+                    depth(bottom),
+                    depth(td));
         }
     }
 
@@ -137,8 +145,9 @@ final class CaseWarnings {
             if (pocket > LONG_POCKET) {
                 warn(
                         plan.name(),
-                        "the hole reaches " + wellCase.units().text(pocket, Measure.LENGTH) + " below the shoe at "
-                                + depth(plan.topDepth()) + ": a long pocket.");
+                        "the hole reaches {} below the shoe at {}: a long pocket.",
+                        length(pocket),
+                        depth(plan.topDepth()));
             }
         }
         plan.mud().ifPresent(mud -> {
@@ -150,8 +159,9 @@ final class CaseWarnings {
                     warn(
                             plan.name(),
                             "the mud is heavier than the "
-                                    + test.standing().title().toLowerCase(Locale.ROOT) + " \"" + test.name() + "\" of "
-                                    + density(equivalent) + " at its shoe.");
+                                    + test.standing().title().toLowerCase(Locale.ROOT) + " \"" + test.name()
+                                    + "\" of {} at its shoe.",
+                            density(equivalent));
                 }
             }
             highPorePressure(plan, mud.density(), shoe);
@@ -177,8 +187,9 @@ final class CaseWarnings {
                 .findFirst();
         first.ifPresent(z -> warn(
                 plan.name(),
-                "the mud of " + density(mud) + " is below the high estimate of pore pressure at " + depth(z)
-                        + " of vertical depth."));
+                "the mud of {} is below the high estimate of pore pressure at {} of vertical depth.",
+                density(mud),
+                depth(z)));
     }
 
     private void lap(CasingDesign design, CasingString string) {
@@ -191,10 +202,7 @@ final class CaseWarnings {
                 .max()
                 .stream()
                 .filter(lap -> lap < SHORT_LAP)
-                .forEach(lap -> warn(
-                        string.name(),
-                        "the liner overlaps the string above by "
-                                + wellCase.units().text(lap, Measure.LENGTH) + " only."));
+                .forEach(lap -> warn(string.name(), "the liner overlaps the string above by {} only.", length(lap)));
     }
 
     private void sourGas(CasingDesign design) {

@@ -155,7 +155,8 @@ final class EvidenceBuilder {
         Datum zero = new Datum("datum of " + name, f.needAmount("elevation"), place);
         List<Warning> found = new ArrayList<>();
         Optional<WellPath> path = f.nested("survey").map(s -> new SurveyBuilder(f, units, log, found).path(s));
-        found.forEach(w -> warnings.add(new Warning("offset well " + name + ", " + w.subject(), w.text())));
+        found.forEach(
+                w -> warnings.add(new Warning("offset well " + name + ", " + w.subject(), w.text(), w.amounts())));
         EarthBuilder earth = new EarthBuilder(f, zero, path, units, log);
         Range pore = earth.porePressure().orElseThrow(FaultLog.Incomplete::new);
         return new Known(new OffsetSite(name, zero, path), f.needAmount("distance"), pore.likely(), f, earth.tops());

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import staunch.units.Amount;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
+import staunch.units.Wording;
 import staunch.well.SurveyStation;
 import staunch.well.WellPath;
 
@@ -61,8 +63,9 @@ final class SurveyBuilder {
         if (path.tieInAssumed()) {
             warnings.add(new Warning(
                     "survey",
-                    "its first station lies at " + text(stations.get(0).measuredDepth())
-                            + ": the hole above it is taken to leave the datum vertically."));
+                    Wording.of(
+                            "its first station lies at {}: the hole above it is taken to leave the datum vertically.",
+                            Amount.of(stations.get(0).measuredDepth(), Measure.DEPTH))));
         }
         return path;
     }
@@ -106,9 +109,11 @@ final class SurveyBuilder {
                 .filter(r -> difference(r, path) > DIFFERENCE_TOLD)
                 .ifPresent(r -> warnings.add(new Warning(
                         "survey",
-                        "its vertical depth at " + r.written("md") + " is " + r.written("tvd")
-                                + ", by minimum curvature it is "
-                                + text(path.verticalDepth(r.needAmount("md"))) + ", which was used.")));
+                        Wording.of(
+                                "its vertical depth at {} is {}, by minimum curvature it is {}, which was used.",
+                                Amount.of(r.needAmount("md"), Measure.DEPTH),
+                                exact(r.needAmount("tvd")),
+                                exact(path.verticalDepth(r.needAmount("md")))))));
     }
 
     private static double difference(Fields r, WellPath path) {
@@ -135,9 +140,16 @@ final class SurveyBuilder {
         }
         warnings.add(new Warning(
                 "survey",
-                "it ends at " + text(path.end()) + ", above the deepest section TD of " + text(deepest)
-                        + ": the hole is taken to go on straight."));
+                Wording.of(
+                        "it ends at {}, above the deepest section TD of {}: the hole is taken to go on straight.",
+                        exact(path.end()),
+                        exact(deepest))));
         return Optional.of(path.extendedTo(deepest));
+    }
+
+    /** To tell depths apart that differ by little. */
+    private static Amount exact(double depth) {
+        return new Amount(depth, Measure.DEPTH, 6);
     }
 
     private String text(double depth) {

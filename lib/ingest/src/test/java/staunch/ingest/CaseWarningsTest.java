@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import staunch.units.UnitSystem;
 
 /** Each change of the base makes it legal but suspicious, and gives one warning. */
 class CaseWarningsTest {
@@ -25,7 +26,7 @@ class CaseWarningsTest {
         assertEquals(
                 List.of(expected),
                 base.read().warnings().stream()
-                        .map(w -> w.subject() + ": " + w.text())
+                        .map(w -> w.subject() + ": " + w.text(UnitSystem.METRIC))
                         .toList());
     }
 
@@ -61,7 +62,7 @@ class CaseWarningsTest {
     void surveyThatBeginsBelowTheDatum() throws Exception {
         base.with("survey.csv", "0,0,0\n1200", "100,0,0\n1200");
         assertWarning(
-                "survey: its first station lies at 100 m: the hole above it is taken to leave the datum vertically.");
+                "survey: its first station lies at 100.0 m: the hole above it is taken to leave the datum vertically.");
     }
 
     @Test
@@ -70,7 +71,7 @@ class CaseWarningsTest {
                 .with("survey.csv", "1200,0,0\n", "1200,0,0,1200\n")
                 .with("survey.csv", "1500,30,45\n2600,30,45\n", "1500,30,45,1470\n2600,30,45,2423\n");
         assertWarning(
-                "survey: its vertical depth at 1500 m is 1470 m, by minimum curvature it is 1486.48 m, which was used.");
+                "survey: its vertical depth at 1500.0 m is 1470 m, by minimum curvature it is 1486.48 m, which was used.");
     }
 
     @Test

@@ -68,7 +68,7 @@ public final class Charts {
         if (points.size() < 2) {
             return new NotDrawn(
                     title,
-                    "there are no depths with a result: " + section.verdict().statement());
+                    "there are no depths with a result: " + section.verdict().statement(units));
         }
         List<Double> volumes = new ArrayList<>();
         points.forEach(p -> Stream.of(p.drilled(), p.swabbed())
@@ -77,8 +77,8 @@ public final class Charts {
             return new NotDrawn(
                     title,
                     "no depth has a finite tolerance; at section TD drilled "
-                            + section.drilled().tolerance().summary() + ", swabbed "
-                            + section.swabbed().tolerance().summary());
+                            + summary(section.drilled().tolerance(), units) + ", swabbed "
+                            + summary(section.swabbed().tolerance(), units));
         }
         required(section).values().forEach(v -> volumes.add(units.fromSi(v, Measure.VOLUME)));
         Axis across = Axis.fromZero("Tolerance of the formation [" + label(units, Measure.VOLUME) + "]", volumes);
@@ -99,8 +99,8 @@ public final class Charts {
                         + units.text(points.get(0).measuredDepth(), Measure.DEPTH) + " to "
                         + units.text(points.get(points.size() - 1).measuredDepth(), Measure.DEPTH)
                         + ". At section TD: drilled "
-                        + section.drilled().tolerance().summary() + "; swabbed "
-                        + section.swabbed().tolerance().summary() + ".");
+                        + summary(section.drilled().tolerance(), units) + "; swabbed "
+                        + summary(section.swabbed().tolerance(), units) + ".");
     }
 
     /** Tolerance of a drilled kick at section TD against its intensity. */
@@ -109,7 +109,7 @@ public final class Charts {
         List<IntensityPoint> points = section.volumeAgainstIntensity();
         if (points.size() < 2) {
             return new NotDrawn(
-                    title, "there is no curve: " + section.drilled().tolerance().summary());
+                    title, "there is no curve: " + summary(section.drilled().tolerance(), units));
         }
         List<Double> volumes = new ArrayList<>();
         points.forEach(p -> volume(p.tolerance()).ifPresent(v -> volumes.add(units.fromSi(v, Measure.VOLUME))));
@@ -117,7 +117,7 @@ public final class Charts {
             return new NotDrawn(
                     title,
                     "no intensity has a finite tolerance: "
-                            + points.get(0).tolerance().summary());
+                            + summary(points.get(0).tolerance(), units));
         }
         section.drilled().required().ifPresent(v -> volumes.add(units.fromSi(v, Measure.VOLUME)));
         double[] xs = points.stream()
@@ -155,7 +155,7 @@ public final class Charts {
         return plot.image(
                 title,
                 "Kick tolerance at section TD against kick intensity; it falls as intensity grows. "
-                        + section.drilled().verdict().statement() + ".");
+                        + section.drilled().verdict().statement(units) + ".");
     }
 
     /** Every assessed component of MAASP against mud weight, the lowest one drawn wide. */
@@ -223,7 +223,7 @@ public final class Charts {
                 section.margins().stream().filter(m -> m.path().size() > 1).toList();
         if (margins.isEmpty()) {
             return new NotDrawn(
-                    title, "no displacement was assessed: " + section.verdict().statement());
+                    title, "no displacement was assessed: " + section.verdict().statement(units));
         }
         List<Double> values = new ArrayList<>();
         List<Double> depths = new ArrayList<>();
@@ -400,7 +400,7 @@ public final class Charts {
                 "Equivalent mud weight from " + zero.name() + " against true vertical depth, depth downwards: " + shown
                         + ". "
                         + (sections.size() == 1
-                                ? sections.get(0).window().verdict().statement() + "."
+                                ? sections.get(0).window().verdict().statement(units) + "."
                                 : ""));
     }
 
@@ -499,5 +499,11 @@ public final class Charts {
         String letters =
                 title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
         return letters + "-" + Integer.toHexString(title.hashCode());
+    }
+
+    private static String summary(Tolerance tolerance, UnitSystem units) {
+        return tolerance instanceof Tolerance.NotAssessed open
+                ? "not assessed: " + open.reason(units)
+                : tolerance.summary();
     }
 }

@@ -132,7 +132,7 @@ public final class KillSheetPage {
                 "warnings",
                 warnings.stream()
                         .limit(MOST_WARNINGS)
-                        .map(w -> Map.of("subject", w.subject(), "text", w.text()))
+                        .map(w -> Map.of("subject", w.subject(), "text", w.text(units)))
                         .toList());
         root.put("moreWarnings", Math.max(0, warnings.size() - MOST_WARNINGS));
         return Pages.fill("killsheet.ftl", root);

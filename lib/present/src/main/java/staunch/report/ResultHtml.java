@@ -104,7 +104,7 @@ public final class ResultHtml {
                     new Parts(intensityTitle(limit), Map.of("largest", ResultWords.text(limit, units)), List.of()));
         }
         if (result instanceof Verdict verdict) {
-            return Optional.of(verdict(verdict));
+            return Optional.of(verdict(verdict, units));
         }
         if (result instanceof WeakPoint point) {
             return Optional.of(weakPoint(point, units));
@@ -117,7 +117,7 @@ public final class ResultHtml {
         }
         if (result instanceof PressureWindow window) {
             return Optional.of(new Parts(
-                    "Pressure window", Map.of("verdict", window.verdict().statement()), List.of()));
+                    "Pressure window", Map.of("verdict", window.verdict().statement(units)), List.of()));
         }
         if (result instanceof MethodOptions options) {
             return Optional.of(new Parts("Methods", Map.of(), List.of(Tables.methods(options, units))));
@@ -125,11 +125,12 @@ public final class ResultHtml {
         if (result instanceof Assumption assumption) {
             return Optional.of(new Parts(
                     "Assumption: " + assumption.subject(),
-                    lines("assumed", assumption.text(), "origin", assumption.origin()),
+                    lines("assumed", assumption.text(units), "origin", assumption.origin()),
                     List.of()));
         }
         if (result instanceof Warning warning) {
-            return Optional.of(new Parts("Warning: " + warning.subject(), Map.of("seen", warning.text()), List.of()));
+            return Optional.of(
+                    new Parts("Warning: " + warning.subject(), Map.of("seen", warning.text(units)), List.of()));
         }
         if (result instanceof Quantity quantity) {
             return Optional.of(new Parts(quantity.text(), Map.of(), List.of()));
@@ -140,13 +141,13 @@ public final class ResultHtml {
     private static Parts well(WellEnvelope envelope, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("verdict", ResultWords.verdict(envelope.sections()));
-        envelope.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text()));
+        envelope.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text(units)));
         return new Parts("Envelope of " + envelope.design(), lines, List.of(Tables.verdicts(envelope, units)));
     }
 
     private static Parts section(SectionEnvelope section, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
-        lines.put("verdict", section.verdict().statement());
+        lines.put("verdict", section.verdict().statement(units));
         if (!section.verdict().governing().isEmpty()) {
             lines.put("governing limit", section.verdict().governing());
         }
@@ -161,8 +162,8 @@ public final class ResultHtml {
                         "MASP, " + ResultWords.basis(m.basis(), units), ResultWords.masp(Optional.of(m), units)));
         lines.put("intensity for the required volume", ResultWords.text(section.largestIntensity(), units));
         lines.put("zero-gain margin", ResultWords.text(section.zeroGainMargin(), units));
-        lines.put("pressure window", section.window().verdict().statement());
-        section.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text()));
+        lines.put("pressure window", section.window().verdict().statement(units));
+        section.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text(units)));
         return new Parts(section.plan().name(), lines, List.of());
     }
 
@@ -171,7 +172,7 @@ public final class ResultHtml {
         lines.put("outcome", ResultWords.outcome(kick.tolerance(), units));
         lines.put("to surface", ResultWords.full(kick.circulatedToSurface(), units));
         kick.required().ifPresent(v -> lines.put("required", units.text(v, Measure.VOLUME)));
-        lines.put("verdict", kick.verdict().statement());
+        lines.put("verdict", kick.verdict().statement(units));
         lines.put("with likely estimates", ResultWords.brief(kick.likelyTolerance(), units));
         kick.kick().ifPresent(k -> lines.putAll(influx(k, units).lines()));
         return new Parts(
@@ -209,13 +210,13 @@ public final class ResultHtml {
     private static Parts masp(Masp masp, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("basis", masp.basis().title());
-        lines.put("set by", masp.notAssessed().map(r -> "not assessed: " + r).orElse(masp.from()));
+        lines.put("set by", masp.notAssessed().isPresent() ? masp.verdict().statement(units) : masp.from());
         masp.formationPressure()
                 .ifPresent(p -> lines.put(
                         "formation pressure",
                         units.text(p, Measure.PRESSURE_ABSOLUTE, RoundingMode.CEILING) + " at "
                                 + units.text(masp.fromVerticalDepth().orElseThrow(), Measure.DEPTH) + " TVD"));
-        lines.put("ratings", masp.verdict().statement());
+        lines.put("ratings", masp.verdict().statement(units));
         return new Parts(
                 "MASP, " + ResultWords.basis(masp.basis(), units) + ": " + ResultWords.masp(Optional.of(masp), units),
                 lines,
@@ -242,9 +243,9 @@ public final class ResultHtml {
         return zeroGain ? "Zero-gain margin" : "Kick intensity for the required volume";
     }
 
-    private static Parts verdict(Verdict verdict) {
+    private static Parts verdict(Verdict verdict, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
-        lines.put("statement", verdict.statement());
+        lines.put("statement", verdict.statement(units));
         if (!verdict.governing().isEmpty()) {
             lines.put("governing limit", verdict.governing());
         }

@@ -149,7 +149,7 @@ final class ReviewModel {
         model.put("name", plan.name());
         model.put("outcome", section.verdict().outcome().name());
         model.put("outcomeTitle", section.verdict().outcome().title());
-        model.put("statement", ResultWords.detail(section.verdict()));
+        model.put("statement", ResultWords.detail(section.verdict(), units));
         model.put("governing", orNone(section.verdict().governing()));
         model.put("depths", depths(plan.topDepth(), plan.bottomDepth()) + " MD");
         model.put("facts", facts(section));
@@ -157,7 +157,7 @@ final class ReviewModel {
         model.put("swabbed", kick(section, section.swabbed()));
         model.put("largestIntensity", ResultWords.text(section.largestIntensity(), units));
         model.put("zeroGain", ResultWords.text(section.zeroGainMargin(), units));
-        model.put("windowVerdict", section.window().verdict().statement());
+        model.put("windowVerdict", section.window().verdict().statement(units));
         model.put(
                 "formationMaasp",
                 (ResultWords.strengthPartlyUnknown(section.maasp()) ? "at most " : "")
@@ -316,14 +316,14 @@ final class ReviewModel {
     }
 
     /** The one reason for which no depth of the section has a tolerance; a table would only repeat it. */
-    private static Optional<String> nowhereAssessed(SectionEnvelope section) {
+    private Optional<String> nowhereAssessed(SectionEnvelope section) {
         Set<String> reasons = new LinkedHashSet<>();
         for (DepthPoint point : section.alongSection()) {
             for (Tolerance tolerance : List.of(point.drilled(), point.swabbed())) {
                 if (!(tolerance instanceof Tolerance.NotAssessed not)) {
                     return Optional.empty();
                 }
-                reasons.add(not.reason());
+                reasons.add(not.reason(units));
             }
         }
         return reasons.size() == 1 ? reasons.stream().findFirst() : Optional.empty();
@@ -341,7 +341,7 @@ final class ReviewModel {
                 "full", ResultWords.masp(Optional.of(masp), units),
                 "outcome", masp.verdict().outcome().name(),
                 "outcomeTitle", masp.verdict().outcome().title(),
-                "statement", ResultWords.detail(masp.verdict()));
+                "statement", ResultWords.detail(masp.verdict(), units));
     }
 
     private Map<String, Object> kick(SectionEnvelope section, KickResult kick) {
@@ -352,7 +352,7 @@ final class ReviewModel {
         model.put("toSurfaceFull", ResultWords.full(kick.circulatedToSurface(), units));
         model.put("full", ResultWords.full(kick.tolerance(), units));
         model.put("likely", ResultWords.brief(kick.likelyTolerance(), units));
-        model.put("verdict", kick.verdict().statement());
+        model.put("verdict", kick.verdict().statement(units));
         model.put(
                 "requiredText",
                 kick.required().isPresent()
@@ -449,9 +449,9 @@ final class ReviewModel {
         rating.source().map(Source::text).ifPresent(s -> sources.add("Rating of " + rating.equipment() + ": " + s));
     }
 
-    private static List<Map<String, String>> warnings(List<Warning> warnings) {
+    private List<Map<String, String>> warnings(List<Warning> warnings) {
         return warnings.stream()
-                .map(w -> Map.of("subject", w.subject(), "text", w.text()))
+                .map(w -> Map.of("subject", w.subject(), "text", w.text(units)))
                 .toList();
     }
 

@@ -33,7 +33,7 @@ public final class OperationWords {
     /** What a reader asks about an influx, in one order. */
     public static List<Answer> answers(KickOperations operations, UnitSystem units) {
         if (operations instanceof NotAssessed not) {
-            String words = not.summary();
+            String words = not.summary(units);
             return List.of(
                     new Answer("Influx followed", words),
                     new Answer("Shut in", words),
@@ -80,7 +80,7 @@ public final class OperationWords {
     /** How long the closed well can wait: the earliest limit of the bracket, and the rate and limit behind it. */
     public static String wait(MigrationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         MigrationOutcome.Computed computed = (MigrationOutcome.Computed) outcome;
         Optional<MigrationOutcome.FirstReached> first = computed.earliest();
@@ -106,7 +106,7 @@ public final class OperationWords {
     /** Whether a circulation holds, and what comes closest. */
     public static String circulation(CirculationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         CirculationOutcome.Computed computed = (CirculationOutcome.Computed) outcome;
         String choke = "choke up to "
@@ -133,7 +133,7 @@ public final class OperationWords {
 
     private static String gasAtSurface(CirculationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         CirculationPoint peak =
                 ((CirculationOutcome.Computed) outcome).schedule().greatestGasRate();
@@ -143,7 +143,7 @@ public final class OperationWords {
     /** What the volumetric method comes to. */
     public static String volumetric(VolumetricOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         VolumetricOutcome.Computed computed = (VolumetricOutcome.Computed) outcome;
         List<VolumetricMethod.Step> steps = computed.table().steps();
@@ -161,7 +161,7 @@ public final class OperationWords {
     /** What lubricate and bleed comes to. */
     public static String lubrication(LubricationOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         LubricationOutcome.Computed computed = (LubricationOutcome.Computed) outcome;
         int steps = computed.table().steps().size();
@@ -173,7 +173,7 @@ public final class OperationWords {
     /** Whether the influx can be pumped back. */
     public static String bullheading(BullheadingOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         BullheadingOutcome.Computed computed = (BullheadingOutcome.Computed) outcome;
         Bullheading.Load governing = computed.governing();
@@ -191,7 +191,7 @@ public final class OperationWords {
     /** Kill mud and circulating pressures of a kill sheet. */
     public static String killSheet(KillSheetOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
-            return not.summary();
+            return not.summary(units);
         }
         var sheet = ((KillSheetOutcome.Computed) outcome).sheet();
         return "kill mud " + units.text(sheet.killDensity(), Measure.DENSITY) + ", circulating pressure "

@@ -113,7 +113,16 @@ public final class ResultWords {
                     + units.text(fails.shortfall(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
                     + " short";
         }
-        return notAssessed(tolerance).orElse(tolerance.summary());
+        return summary(tolerance, units);
+    }
+
+    /** A tolerance in words without its volume, the reason where there is none in the given units. */
+    public static String summary(Tolerance tolerance, UnitSystem units) {
+        if (tolerance instanceof Tolerance.NotAssessed open) {
+            return "not assessed: " + open.reason(units)
+                    + (open.missing().isEmpty() ? "" : " (missing: " + open.missing() + ")");
+        }
+        return tolerance.summary();
     }
 
     /** An intensity limit in words. */
@@ -126,7 +135,7 @@ public final class ResultWords {
         if (limit instanceof IntensityLimit.NeverHeld never) {
             return units.text(never.volume(), Measure.VOLUME) + " is not held at any intensity";
         }
-        return "not assessed: " + ((IntensityLimit.NotAssessed) limit).reason();
+        return "not assessed: " + ((IntensityLimit.NotAssessed) limit).reason(units);
     }
 
     /**
@@ -229,11 +238,10 @@ public final class ResultWords {
     }
 
     /** The statement of a verdict without its outcome in front; the outcome alone where there is no more to say. */
-    public static String detail(Verdict verdict) {
+    public static String detail(Verdict verdict, UnitSystem units) {
         String outcome = verdict.outcome().title() + ": ";
-        return verdict.statement().startsWith(outcome)
-                ? verdict.statement().substring(outcome.length())
-                : verdict.statement();
+        String statement = verdict.statement(units);
+        return statement.startsWith(outcome) ? statement.substring(outcome.length()) : statement;
     }
 
     /** One sentence that answers for the whole well: which sections fail, are not assessed, hold or are not shut in. */
@@ -303,13 +311,6 @@ public final class ResultWords {
     private static String maspNumber(MaspBasis basis, UnitSystem units) {
         boolean numbered = basis instanceof MaspBasis.KickLimited || basis instanceof MaspBasis.MudAndGas;
         return numbered ? " (" + basis(basis, units) + ")" : "";
-    }
-
-    private static Optional<String> notAssessed(Tolerance tolerance) {
-        if (tolerance instanceof Tolerance.NotAssessed open && !open.missing().isEmpty()) {
-            return Optional.of(open.summary() + " (missing: " + open.missing() + ")");
-        }
-        return Optional.empty();
     }
 
     private static String place(WeakPoint point, UnitSystem units) {

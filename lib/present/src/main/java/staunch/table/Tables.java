@@ -123,7 +123,7 @@ public final class Tables {
                         s -> s.masp().map(m -> m.verdict().outcome().title()))
                 .text("Verdict", s -> s.verdict().outcome().title())
                 .text("Governing limit", s -> s.verdict().governing())
-                .text("Statement", s -> s.verdict().statement())
+                .text("Statement", s -> s.verdict().statement(units))
                 .table(
                         "Section summary",
                         "Tolerances are volumes at bottom-hole conditions at shut-in, rounded down; margins are the"
@@ -318,7 +318,7 @@ public final class Tables {
                 .optional("Likely tolerance", Measure.VOLUME, FLOOR, k -> volume(k.likelyTolerance()))
                 .text("Likely outcome", k -> ResultWords.outcome(k.likelyTolerance(), units))
                 .optional("Required", Measure.VOLUME, CEILING, KickResult::required)
-                .text("Verdict", k -> k.verdict().statement())
+                .text("Verdict", k -> k.verdict().statement(units))
                 .text("Governing limit", k -> k.verdict().governing())
                 .table("Kick tolerance at section TD", "Tolerances rounded down.");
     }
@@ -369,7 +369,7 @@ public final class Tables {
         return new Rows<>(envelope.sections(), units)
                 .text("Section", s -> s.plan().name())
                 .text("Window", s -> s.window().verdict().outcome().title())
-                .text("Statement", s -> s.window().verdict().statement())
+                .text("Statement", s -> s.window().verdict().statement(units))
                 .text("Governing limit", s -> s.window().verdict().governing())
                 .table("Pressure window verdicts", "");
     }
@@ -458,13 +458,11 @@ public final class Tables {
                 .text("Basis", m -> ResultWords.basis(m.basis(), units))
                 .optional("MASP", Measure.PRESSURE_GAUGE, CEILING, Masp::pressure)
                 .text("At", Masp::at)
-                .text(
-                        "Set by",
-                        m -> m.notAssessed().map(r -> "not assessed: " + r).orElse(m.from()))
+                .text("Set by", m -> m.notAssessed().isPresent() ? m.verdict().statement(units) : m.from())
                 .optional("Formation TVD", Measure.DEPTH, HALF_EVEN, Masp::fromVerticalDepth)
                 .optional("Formation pressure", Measure.PRESSURE_ABSOLUTE, CEILING, Masp::formationPressure)
                 .text("Ratings", m -> m.verdict().outcome().title())
-                .text("Statement", m -> ResultWords.detail(m.verdict()))
+                .text("Statement", m -> ResultWords.detail(m.verdict(), units))
                 .table(
                         "MASP",
                         "Maximum anticipated surface pressure, a design load: rounded up, above the atmosphere. A load equal"
@@ -532,7 +530,7 @@ public final class Tables {
     public static ResultTable assumptions(SectionEnvelope section, UnitSystem units) {
         return new Rows<>(section.assumptions(), units)
                 .text("Subject", Assumption::subject)
-                .text("Assumed", Assumption::text)
+                .text("Assumed", a -> a.text(units))
                 .text("Origin", Assumption::origin)
                 .table("Assumptions", "");
     }
@@ -541,7 +539,7 @@ public final class Tables {
     public static ResultTable warnings(List<Warning> warnings, UnitSystem units) {
         return new Rows<>(warnings, units)
                 .text("Subject", Warning::subject)
-                .text("Warning", Warning::text)
+                .text("Warning", w -> w.text(units))
                 .table("Warnings", "");
     }
 
@@ -567,8 +565,8 @@ public final class Tables {
                         "Burst rating",
                         Measure.PRESSURE_DIFFERENCE,
                         FLOOR,
-                        s -> Burst.of(s.interval()).rating())
-                .text("Rating from", s -> Burst.of(s.interval()).basis())
+                        s -> Burst.of(s.interval(), units).rating())
+                .text("Rating from", s -> Burst.of(s.interval(), units).basis())
                 .optional(
                         "Share allowed", Measure.NUMBER, FLOOR, s -> s.string().allowedBurstShare())
                 .optional(
@@ -587,14 +585,14 @@ public final class Tables {
 
     /** Rating that counts and what it rests on, or why there is none. */
     private record Burst(OptionalDouble rating, String basis) {
-        static Burst of(CasingInterval interval) {
+        static Burst of(CasingInterval interval, UnitSystem units) {
             try {
                 CasingBurst burst = CasingBurst.of(interval);
                 return burst instanceof CasingBurst.Rated rated
                         ? new Burst(OptionalDouble.of(rated.pressure()), rated.basis())
                         : none("missing " + ((CasingBurst.NotAssessed) burst).missing());
             } catch (Fault outsideRange) {
-                return none(outsideRange.getMessage());
+                return none(outsideRange.text(units));
             }
         }
 
