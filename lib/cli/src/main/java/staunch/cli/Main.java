@@ -31,6 +31,7 @@ import staunch.units.Fault;
             ReviewCommand.class,
             CompareCommand.class,
             KillSheetCommand.class,
+            ShoesCommand.class,
             KernelCommand.class,
             NotebookCommand.class,
             CommandLine.HelpCommand.class

@@ -142,6 +142,7 @@ class MainTest {
                 new String[] {"validate", broken},
                 new String[] {"evaluate", broken, "--json", target.toString()},
                 new String[] {"compare", broken, "--json", target.toString()},
+                new String[] {"shoes", broken, "--json", target.toString()},
                 new String[] {"review", broken, "--out", folder.resolve("page").toString()})) {
             assertEquals(ExitCode.CASE_FAULTS, run(arguments));
             assertTrue(err().contains("89 ppg"), err());
@@ -149,6 +150,24 @@ class MainTest {
             assertEquals("", out());
             assertEquals(before, written());
         }
+    }
+
+    @Test
+    void shoesGivesTheSameBytesToAFileAndToStandardOutput() throws IOException {
+        Path file = folder.resolve("shoes.json");
+        String[] asked = {"shoes", demo, "--design", "Early liner", "--json"};
+        assertEquals(ExitCode.OK, run(asked[0], asked[1], asked[2], asked[3], asked[4], file.toString()));
+        assertTrue(out().contains("9 5/8 in casing") && out().contains("planning aid"), out());
+        assertEquals(ExitCode.OK, run(asked[0], asked[1], asked[2], asked[3], asked[4], "-"));
+        assertArrayEquals(Files.readAllBytes(file), out.toByteArray());
+        JsonNode search = new ObjectMapper().readTree(file.toFile()).get("search");
+        assertEquals("AS_PLANNED", search.get("mud").asText());
+        JsonNode window = search.get("windows").get(2);
+        assertEquals("9 5/8 in casing", window.get("string").asText());
+        assertEquals(8230 * 0.3048, window.get("planned_m").asDouble(), 1e-9);
+        assertTrue(window.get("stretches").get(1).get("allowed").asBoolean());
+        assertEquals(ExitCode.USAGE, run("shoes", demo, "--design", "none"));
+        assertTrue(err().contains("Early liner"), err());
     }
 
     @Test

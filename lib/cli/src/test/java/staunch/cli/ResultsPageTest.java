@@ -47,6 +47,7 @@ class ResultsPageTest {
                 List.of(ROOT.resolve("lib/core/src/main/java"), ROOT.resolve("lib/cli/src/main/java")));
         reach(MachineResults.class);
         reach(MachineComparison.class);
+        reach(MachineShoes.class);
         while (!waiting.isEmpty()) {
             for (RecordComponent component : waiting.poll().getRecordComponents()) {
                 if (!RecordJson.LEFT_OUT.contains(component.getType())) {

@@ -45,6 +45,7 @@ public record ShoeObstacle(Criterion criterion, String section, String statement
 
     /** The obstacle in one line, with its section. */
     public String text() {
-        return criterion.title() + (section.isEmpty() ? "" : " in " + section);
+        String what = criterion == Criterion.STAY_OUT ? criterion.title() + " " + governing : criterion.title();
+        return what + (section.isEmpty() ? "" : " in " + section);
     }
 }

@@ -9,13 +9,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import staunch.chart.Palette.Dash;
 import staunch.chart.Plot.Look;
+import staunch.design.ShoeSearch;
+import staunch.design.ShoeStretch;
+import staunch.design.ShoeWindow;
 import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
 import staunch.earth.Standing;
@@ -53,13 +58,65 @@ public final class Charts {
                 "Pressure window, " + section.plan().name(),
                 wellCase,
                 List.of(section),
-                units);
+                units,
+                new Beside("", p -> {}));
     }
 
     /** Pore pressure, mud and strength of all sections as equivalent mud weight against vertical depth. */
     public static Figure pressureWindow(WellCase wellCase, WellEnvelope envelope, UnitSystem units) {
-        return window("window-well", "Pressure window of the well", wellCase, envelope.sections(), units);
+        return window(
+                "window-well",
+                "Pressure window of the well",
+                wellCase,
+                envelope.sections(),
+                units,
+                new Beside("", p -> {}));
     }
+
+    /**
+     * The pressure window of the well with the depths, hatched beside it, at which the shoe of each string may stand.
+     *
+     * @param envelope of the design that was searched
+     * @param search of the same design
+     */
+    public static Figure shoeWindows(WellCase wellCase, WellEnvelope envelope, ShoeSearch search, UnitSystem units) {
+        StringBuilder words = new StringBuilder();
+        List<ShoeWindow> searched =
+                search.windows().stream().filter(w -> w.notSearched().isEmpty()).toList();
+        for (ShoeWindow window : searched) {
+            String where = window.allowed().stream().map(s -> depths(s, units)).collect(Collectors.joining(", "));
+            words.append(" Shoe of ")
+                    .append(window.string())
+                    .append(where.isEmpty() ? " allowed nowhere." : " allowed at " + where + " TVD.");
+        }
+        return window(
+                "shoe-windows",
+                "Where the shoes may stand, " + search.design(),
+                wellCase,
+                envelope.sections(),
+                units,
+                new Beside(words.toString(), plot -> {
+                    for (int i = 0; i < searched.size(); i++) {
+                        ShoeWindow window = searched.get(i);
+                        for (ShoeStretch s : window.allowed()) {
+                            plot.stretch(
+                                    i,
+                                    units.fromSi(s.fromVertical(), Measure.DEPTH),
+                                    units.fromSi(s.toVertical(), Measure.DEPTH),
+                                    window.string() + ": " + depths(s, units),
+                                    LOOKS.get(i % LOOKS.size()).color());
+                        }
+                    }
+                }));
+    }
+
+    private static String depths(ShoeStretch stretch, UnitSystem units) {
+        return units.text(stretch.fromVertical(), Measure.DEPTH, RoundingMode.CEILING) + " – "
+                + units.text(stretch.toVertical(), Measure.DEPTH, RoundingMode.FLOOR);
+    }
+
+    /** What is drawn beside a pressure window, and the words for it. */
+    private record Beside(String words, Consumer<Plot> drawing) {}
 
     /** Drilled and swabbed tolerance with the bit at each depth of the section, against the criteria. */
     public static Figure toleranceAlongSection(SectionEnvelope section, UnitSystem units) {
@@ -318,7 +375,12 @@ public final class Charts {
                     PressureWindow.Point::strengthLikely));
 
     private static Figure window(
-            String name, String title, WellCase wellCase, List<SectionEnvelope> sections, UnitSystem units) {
+            String name,
+            String title,
+            WellCase wellCase,
+            List<SectionEnvelope> sections,
+            UnitSystem units,
+            Beside beside) {
         record Drawn(WindowCurve curve, double[] x, double[] y) {}
         EquivalentZero zero = sections.get(0).window().equivalentDensityFrom();
         List<Drawn> drawn = new ArrayList<>();
@@ -394,6 +456,7 @@ public final class Charts {
                 plot.level(at, "top of " + where);
             }
         }
+        beside.drawing().accept(plot);
         String shown = String.join(", ", drawn.stream().map(d -> d.curve.title).toList());
         return plot.image(
                 title,
@@ -401,7 +464,8 @@ public final class Charts {
                         + ". "
                         + (sections.size() == 1
                                 ? sections.get(0).window().verdict().statement(units) + "."
-                                : ""));
+                                : "")
+                        + beside.words().stripLeading());
     }
 
     /** The first hole of a well has no shoe above it. */

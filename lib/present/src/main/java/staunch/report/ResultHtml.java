@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import staunch.design.Comparison;
+import staunch.design.ShoeSearch;
 import staunch.envelope.Assumption;
 import staunch.envelope.HandCalculation;
 import staunch.envelope.InfluxMargin;
@@ -26,6 +28,7 @@ import staunch.envelope.WeakPoint;
 import staunch.envelope.WellEnvelope;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
+import staunch.table.ShoeTables;
 import staunch.table.Tables;
 import staunch.units.Measure;
 import staunch.units.Quantity;
@@ -95,7 +98,33 @@ public final class ResultHtml {
         if (result instanceof ResultTable table) {
             return Optional.of(new Parts(table.name(), Map.of(), List.of(table)));
         }
-        return OperationCards.parts(result, units).or(() -> smallParts(result, units));
+        return OperationCards.parts(result, units)
+                .or(() -> smallParts(result, units))
+                .or(() -> designParts(result, units));
+    }
+
+    private static Optional<Parts> designParts(Object result, UnitSystem units) {
+        if (result instanceof ShoeSearch search) {
+            Map<String, String> lines = new LinkedHashMap<>();
+            search.joint().forEach(j -> lines.put(j.direction().title(), j.statement()));
+            return Optional.of(new Parts(
+                    "Shoe depths of " + search.design(),
+                    lines,
+                    List.of(
+                            ShoeTables.shallowest(search, units),
+                            ShoeTables.stretches(search, units),
+                            ShoeTables.joint(search, units))));
+        }
+        if (result instanceof Comparison comparison) {
+            return Optional.of(new Parts(
+                    "Designs compared: " + String.join(", ", comparison.designs()),
+                    Map.of(),
+                    List.of(
+                            Tables.comparisonSideBySide(comparison, units),
+                            Tables.dominance(comparison, units),
+                            Tables.steel(comparison, units))));
+        }
+        return Optional.empty();
     }
 
     private static Optional<Parts> smallParts(Object result, UnitSystem units) {
