@@ -108,6 +108,7 @@ final class InventedWell {
                         Optional.empty())),
                 Optional.of(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.127, 0.1086)))),
                 0,
+                OptionalDouble.empty(),
                 Optional.of(GasComposition.sweet(0.65)),
                 List.of(new SlowCirculation(0.008, OptionalDouble.of(2.5e6), OptionalDouble.empty())),
                 OptionalDouble.of(0.0164),

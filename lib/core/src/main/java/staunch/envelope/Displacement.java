@@ -76,10 +76,10 @@ final class Displacement {
         for (int s = limit.segmentAt(lowerMeasured - 1e-9); s >= 0; s--) {
             double from = Math.min(limit.bottom(s), lowerMeasured);
             double zFrom = from == limit.bottom(s) ? limit.bottomVertical(s) : lowerVertical;
-            if (excess(s, zFrom) >= 0) {
+            if (excess(s, from, zFrom) >= 0) {
                 return found(s, from, lowerMeasured);
             }
-            if (excess(s, limit.topVertical(s)) > 0) {
+            if (excess(s, limit.top(s), limit.topVertical(s)) > 0) {
                 return found(s, touch(s, from), lowerMeasured);
             }
         }
@@ -94,14 +94,14 @@ final class Displacement {
         return grid.mass(column, topMeasured, lowerMeasured);
     }
 
-    private double excess(int segment, double vertical) {
-        return column.pressure(vertical) - limit.value(segment, vertical);
+    private double excess(int segment, double measured, double vertical) {
+        return column.pressure(vertical) - limit.value(segment, measured, vertical);
     }
 
     /** Depth within a segment where gas pressure equals the limit; it is below at {@code from} and above at the top. */
     private double touch(int segment, double from) {
         return Root.find(
-                "top of the gas at its limit", x -> excess(segment, vertical(segment, x)), from, limit.top(segment));
+                "top of the gas at its limit", x -> excess(segment, x, vertical(segment, x)), from, limit.top(segment));
     }
 
     private double vertical(int segment, double measured) {
@@ -123,7 +123,7 @@ final class Displacement {
             return UNLIMITED;
         }
         double zTop = vertical(segment, topMeasured);
-        double atTop = limit.value(segment, zTop);
+        double atTop = limit.value(segment, topMeasured, zTop);
         if (atTop >= greatestMudPressure) {
             foundTop = Double.NaN;
             return UNLIMITED;

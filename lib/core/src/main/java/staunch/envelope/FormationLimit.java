@@ -8,6 +8,7 @@ import staunch.influx.MudColumn;
  * The greatest pressure that the top of a gas column may have at each depth of the open hole, with mud from there up to
  * the shoe: L(s) = min over all exposed depths w at or above s of [ limit(w) + mud column from w down to s ]. Built
  * downwards from the shoe as L = min(L carried by the mud, own limit); each segment remembers which weak point sets it.
+ * While mud flows, its friction between w and s adds to the column.
  *
  * <p>For one position of the lower end, weak-point pressure rises with the amount of gas until the top reaches the weak
  * point, so the tolerable amount is reached exactly where the gas pressure at the top first equals L.
@@ -15,6 +16,7 @@ import staunch.influx.MudColumn;
 final class FormationLimit {
     private final LimitNodes strength;
     private final MudColumn mud;
+    private final FrictionProfile friction;
     private final AnnulusGrid grid;
     private int count;
     private double[] top = new double[32];
@@ -29,10 +31,11 @@ final class FormationLimit {
     private double[] weakVertical = new double[32];
     private double[] weakLimit = new double[32];
 
-    private FormationLimit(AnnulusGrid grid, LimitNodes strength, MudColumn mud) {
+    private FormationLimit(AnnulusGrid grid, LimitNodes strength, MudColumn mud, FrictionProfile friction) {
         this.grid = grid;
         this.strength = strength;
         this.mud = mud;
+        this.friction = friction;
     }
 
     /**
@@ -40,10 +43,11 @@ final class FormationLimit {
      *
      * @param grid whose nodes hold every strength node of the open hole
      * @param strength over the open hole
-     * @param mud standing above the gas
+     * @param mud above the gas
+     * @param friction of that mud while it flows; none for a well at rest
      */
-    static FormationLimit of(AnnulusGrid grid, LimitNodes strength, MudColumn mud) {
-        FormationLimit limit = new FormationLimit(grid, strength, mud);
+    static FormationLimit of(AnnulusGrid grid, LimitNodes strength, MudColumn mud, FrictionProfile friction) {
+        FormationLimit limit = new FormationLimit(grid, strength, mud, friction);
         limit.build();
         return limit;
     }
@@ -63,7 +67,8 @@ final class FormationLimit {
             double oBottom = strength.limitAbove(grid.measuredDepth(i + 1), zBottom);
             double cTop = Double.isInfinite(carriedLimit)
                     ? Double.POSITIVE_INFINITY
-                    : mud.pressure(carriedVertical, carriedLimit, zTop);
+                    : mud.pressure(carriedVertical, carriedLimit, zTop)
+                            + frictionBetween(carriedMeasured, grid.measuredDepth(i));
             double atTop = strength.limitAt(grid.measuredDepth(i), zTop);
             if (atTop <= cTop) {
                 carriedMeasured = grid.measuredDepth(i);
@@ -71,7 +76,8 @@ final class FormationLimit {
                 carriedLimit = atTop;
                 cTop = atTop;
             }
-            double cBottom = mud.pressure(carriedVertical, carriedLimit, zBottom);
+            double cBottom = mud.pressure(carriedVertical, carriedLimit, zBottom)
+                    + frictionBetween(carriedMeasured, grid.measuredDepth(i + 1));
             if (oBottom >= cBottom) {
                 add(i, grid.measuredDepth(i), grid.measuredDepth(i + 1), false, oTop, oBottom);
                 setWeak(carriedMeasured, carriedVertical, carriedLimit);
@@ -94,6 +100,10 @@ final class FormationLimit {
             carriedLimit = oBottom;
             setWeak(carriedMeasured, carriedVertical, carriedLimit);
         }
+    }
+
+    private double frictionBetween(double upper, double lower) {
+        return friction.above(lower) - friction.above(upper);
     }
 
     private void add(int pieceIndex, double from, double to, boolean isOwn, double oTop, double oBottom) {
@@ -186,10 +196,11 @@ final class FormationLimit {
         return LimitNodes.isKnown(own[segment] ? ownBottom[segment] : weakLimit[segment]);
     }
 
-    /** L within a segment at a vertical depth of that segment. */
-    double value(int segment, double vertical) {
+    /** L within a segment at a depth of that segment. */
+    double value(int segment, double measured, double vertical) {
         if (!own[segment]) {
-            return mud.pressure(weakVertical[segment], weakLimit[segment], vertical);
+            return mud.pressure(weakVertical[segment], weakLimit[segment], vertical)
+                    + frictionBetween(weakMeasured[segment], measured);
         }
         return ownLimit(segment, vertical);
     }
@@ -211,7 +222,7 @@ final class FormationLimit {
 
     /** L at the bottom of the hole. */
     double atBottom() {
-        double carried = value(count - 1, bottomVertical[count - 1]);
+        double carried = value(count - 1, bottom[count - 1], bottomVertical[count - 1]);
         return Math.min(carried, strength.limitAt(bottom[count - 1], bottomVertical[count - 1]));
     }
 

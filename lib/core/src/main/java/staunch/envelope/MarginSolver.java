@@ -93,7 +93,7 @@ final class MarginSolver {
                 volumeBasis,
                 worst.least,
                 leastAtShoe,
-                worst.weakPoint(hole.limit()),
+                worst.weakPoint(hole.limit(ToleranceSolver.moving(worst.moment))),
                 new Stage(worst.moment, worst.top, worst.bottom, worst.bottomHolePressure),
                 path);
     }
@@ -101,7 +101,7 @@ final class MarginSolver {
     /** Adds the positions with the top of the gas at a break of limit or cross-section, where the margin has its cusps. */
     private List<State> withTopsAtBreaks(List<State> downUp) {
         List<State> all = new ArrayList<>(downUp);
-        FormationLimit limit = hole.limit();
+        FormationLimit limit = hole.limit(true);
         for (int s = 0; s < limit.segments(); s++) {
             double top = limit.top(s);
             if (s > 0 && !limit.breakBelow(s - 1)) {
@@ -159,51 +159,64 @@ final class MarginSolver {
     private State state(double lower, double lowerVertical, double lowerPressure, Stage.Moment moment) {
         column.start(lowerVertical, lowerPressure);
         double top = hole.grid().topOfMass(column, lower, mass);
-        FormationLimit limit = hole.limit();
+        boolean moving = moment != Stage.Moment.SHUT_IN;
+        FormationLimit limit = hole.limit(moving);
         State state = new State();
         state.top = top;
         state.bottom = lower;
         state.moment = moment;
-        boolean moving = moment != Stage.Moment.SHUT_IN;
-        state.bottomHolePressure = moving
-                ? circulating(tolerance.circulatingPressure(kick), hole.verticalDepth(), true)
-                : kick.formationPressure();
+        double atInflux = moving ? tolerance.circulatingPressure(hole, kick) : kick.formationPressure();
+        state.bottomHolePressure =
+                hole.onBottom(circulating(atInflux, hole.measuredDepth(), hole.verticalDepth(), moving), moving);
         double zTop = hole.grid().verticalAt(top);
         double atTop = column.pressure(zTop);
         for (int s = 0; s < limit.segments(); s++) {
             if (limit.top(s) >= top && limit.top(s) <= lower) {
                 double z = limit.topVertical(s);
-                state.take(limit.limitAtTop(s) - circulating(column.pressure(z), z, moving), s, limit.top(s));
+                state.take(
+                        limit.limitAtTop(s) - circulating(column.pressure(z), limit.top(s), z, moving),
+                        s,
+                        limit.top(s));
             }
             if (limit.bottom(s) >= top && limit.bottom(s) <= lower) {
                 double z = limit.bottomVertical(s);
-                state.take(limit.ownLimit(s, z) - circulating(column.pressure(z), z, moving), s, limit.bottom(s));
+                state.take(
+                        limit.ownLimit(s, z) - circulating(column.pressure(z), limit.bottom(s), z, moving),
+                        s,
+                        limit.bottom(s));
             }
             if (limit.top(s) > lower) {
                 double z = limit.topVertical(s);
                 state.take(
-                        limit.limitAtTop(s) - circulating(mudLine.pressure(limit.top(s), z), z, moving),
+                        limit.limitAtTop(s) - circulating(mudLine.pressure(limit.top(s), z), limit.top(s), z, moving),
                         s,
                         limit.top(s));
             }
             if (limit.bottom(s) > lower) {
                 double z = limit.bottomVertical(s);
                 state.take(
-                        limit.ownLimit(s, z) - circulating(mudLine.pressure(limit.bottom(s), z), z, moving),
+                        limit.ownLimit(s, z)
+                                - circulating(mudLine.pressure(limit.bottom(s), z), limit.bottom(s), z, moving),
                         s,
                         limit.bottom(s));
             }
+        }
+        if (hole.volumeBelowInflux() > 0) {
+            double mudLine = circulating(atInflux, hole.measuredDepth(), hole.verticalDepth(), moving);
+            state.takeBelow(hole.greatestWithoutGas(moving) - mudLine, hole.weakPointWithoutGas(moving));
         }
         double shoe = limit.top(0);
         double zShoe = limit.topVertical(0);
         if (top > shoe) {
             int s = limit.segmentAt(top);
-            state.take(limit.value(s, zTop) - circulating(atTop, zTop, moving), s, top, true);
-            state.shoePressure = tolerance.mud().pressure(zTop, atTop, zShoe);
+            state.take(limit.value(s, top, zTop) - circulating(atTop, top, zTop, moving), s, top, true);
+            state.shoePressure = tolerance.mud().pressure(zTop, atTop, zShoe)
+                    - hole.frictionAbove(top, moving)
+                    + hole.frictionAbove(shoe, moving);
         } else {
             state.shoePressure = lower >= shoe ? column.pressure(zShoe) : mudLine.pressure(shoe, zShoe);
         }
-        state.shoePressure = circulating(state.shoePressure, zShoe, moving);
+        state.shoePressure = circulating(state.shoePressure, shoe, zShoe, moving);
         state.shoeMargin = limit.limitAtTop(0) - state.shoePressure;
         return state;
     }
@@ -212,8 +225,8 @@ final class MarginSolver {
      * With friction of the choke line above what the choke must hold, the choke is fully open and friction sets the
      * pressure: exact above the gas, an upper bound in it and below.
      */
-    private double circulating(double pressure, double vertical, boolean moving) {
-        return moving ? Math.max(pressure, tolerance.chokeFullyOpen(vertical)) : pressure;
+    private double circulating(double pressure, double measured, double vertical, boolean moving) {
+        return moving ? Math.max(pressure, tolerance.chokeFullyOpen(hole, measured, vertical)) : pressure;
     }
 
     private static final class State {
@@ -225,6 +238,7 @@ final class MarginSolver {
         private int weakSegment;
         private double weakDepth;
         private boolean weakAboveGas;
+        private WeakPoint below;
         private Stage.Moment moment;
         private double bottomHolePressure;
 
@@ -239,10 +253,22 @@ final class MarginSolver {
                 weakSegment = segment;
                 weakDepth = depth;
                 weakAboveGas = aboveGas;
+                below = null;
+            }
+        }
+
+        /** A depth below the influx, with mud down to it. */
+        void takeBelow(double margin, WeakPoint point) {
+            if (margin < least) {
+                least = margin;
+                below = point;
             }
         }
 
         WeakPoint weakPoint(FormationLimit limit) {
+            if (below != null) {
+                return below;
+            }
             return weakAboveGas ? limit.weakPoint(weakSegment, weakDepth) : limit.ownPoint(weakSegment, weakDepth);
         }
 

@@ -29,6 +29,7 @@ import staunch.units.Si;
  * @param mudDensity constant or moving with pressure and temperature
  * @param maspBasis how the maximum anticipated surface pressure is found
  * @param equivalentDensityFrom where the equivalent mud weights of results count from
+ * @param annularFriction whether friction in the annulus loads the formation while circulating
  * @param seawaterCredit whether the sea outside counts as back-up of a subsea wellhead and BOP
  * @param depthStep greatest distance between depths at which tolerance along the section is computed, m
  * @param depthCount least number of such depths
@@ -43,6 +44,7 @@ public record MethodOptions(
         MudDensityModel mudDensity,
         MaspBasis maspBasis,
         EquivalentZero.Place equivalentDensityFrom,
+        AnnularFriction annularFriction,
         boolean seawaterCredit,
         @Si(value = "m", kind = Kind.LENGTH) double depthStep,
         int depthCount) {
@@ -57,6 +59,7 @@ public record MethodOptions(
             MudDensityModel.CONSTANT,
             new MaspBasis.GasToSurface(),
             EquivalentZero.Place.DATUM,
+            AnnularFriction.NEGLECTED,
             false,
             30.0,
             200);
@@ -71,6 +74,7 @@ public record MethodOptions(
         Objects.requireNonNull(mudDensity, "mudDensity");
         Objects.requireNonNull(maspBasis, "maspBasis");
         Objects.requireNonNull(equivalentDensityFrom, "equivalentDensityFrom");
+        Objects.requireNonNull(annularFriction, "annularFriction");
         Check.within("depth step", depthStep, 0.1, 1000, Measure.LENGTH);
         Check.within("number of depths", depthCount, 1, 10_000, Measure.NUMBER);
     }
@@ -120,6 +124,11 @@ public record MethodOptions(
         return with(choices -> choices.equivalentDensityFrom = other);
     }
 
+    /** The same choices with friction in the annulus counted or not. */
+    public MethodOptions withAnnularFriction(AnnularFriction other) {
+        return with(choices -> choices.annularFriction = other);
+    }
+
     /** The same choices with the sea outside a subsea wellhead and BOP counted or not. */
     public MethodOptions withSeawaterCredit(boolean counted) {
         return with(choices -> choices.seawaterCredit = counted);
@@ -150,6 +159,7 @@ public record MethodOptions(
         private MudDensityModel mudDensity;
         private MaspBasis maspBasis;
         private EquivalentZero.Place equivalentDensityFrom;
+        private AnnularFriction annularFriction;
         private boolean seawaterCredit;
         private double depthStep;
         private int depthCount;
@@ -164,6 +174,7 @@ public record MethodOptions(
             this.mudDensity = from.mudDensity;
             this.maspBasis = from.maspBasis;
             this.equivalentDensityFrom = from.equivalentDensityFrom;
+            this.annularFriction = from.annularFriction;
             this.seawaterCredit = from.seawaterCredit;
             this.depthStep = from.depthStep;
             this.depthCount = from.depthCount;
@@ -180,6 +191,7 @@ public record MethodOptions(
                     mudDensity,
                     maspBasis,
                     equivalentDensityFrom,
+                    annularFriction,
                     seawaterCredit,
                     depthStep,
                     depthCount);
@@ -315,6 +327,24 @@ public record MethodOptions(
         private final String title;
 
         MudDensityModel(String title) {
+            this.title = title;
+        }
+
+        /** In plain words. */
+        public String title() {
+            return title;
+        }
+    }
+
+    /** Whether friction in the annulus loads the formation while circulating. */
+    public enum AnnularFriction {
+        NEGLECTED("neglected, with a warning where it exceeds 50 psi (3.4 bar)"),
+        COUNTED(
+                "counted: the drill-pipe pressure schedule holds it on bottom, so that each depth bears the friction above it");
+
+        private final String title;
+
+        AnnularFriction(String title) {
             this.title = title;
         }
 

@@ -40,6 +40,7 @@ final class Model {
     /** The way to surface is a whole displacement whatever counts as tolerance of the formation. */
     private final Optional<ToleranceSolver> surfaceSolver;
 
+    private final AnnularLosses losses;
     private final Optional<DrilledHole.Fixed> fixed;
     private final boolean underbalanced;
 
@@ -66,6 +67,7 @@ final class Model {
         this.mudColumn = mudAnswer.column();
         this.solver = solver(options);
         this.surfaceSolver = solver(options.withDefinition(MethodOptions.ToleranceDefinition.WHOLE_DISPLACEMENT));
+        this.losses = AnnularLosses.of(input);
         this.fixed = strength.isPresent() && mudColumn.isPresent() && temperature.isPresent()
                 ? plan.string().map(this::fixed)
                 : Optional.empty();
@@ -135,7 +137,17 @@ final class Model {
                 input.datum().stackDepth(),
                 strength.orElseThrow(),
                 kinks,
-                mudColumn.orElseThrow());
+                mudColumn.orElseThrow(),
+                frictionCounts() ? losses.flow() : Optional.empty());
+    }
+
+    private boolean frictionCounts() {
+        return options.annularFriction() == MethodOptions.AnnularFriction.COUNTED
+                && options.definition() != MethodOptions.ToleranceDefinition.ON_BOTTOM;
+    }
+
+    AnnularLoss annularLoss() {
+        return losses.loss();
     }
 
     private static ToleranceSolver.Circulation circulation(SectionInput input) {
@@ -224,6 +236,9 @@ final class Model {
                 throw new Missing("the pore pressure is not known", "earth: pore pressure");
             }
         }
+        if (frictionCounts() && losses.loss() instanceof AnnularLoss.NotAssessed not) {
+            throw new Missing("annular friction is to be counted, but " + not.reason(), not.missing());
+        }
         if (underbalanced) {
             throw new Missing("underbalanced: the mud is lighter than the likely pore pressure", "");
         }
@@ -233,7 +248,9 @@ final class Model {
         return plan.criteria().map(Criteria::kickIntensity).orElse(OptionalDouble.empty());
     }
 
-    Kick kick(Scenario scenario, double measuredDepth) {
+    /** The kick with the section drilled to a depth. */
+    Kick kick(Scenario scenario, double drilledTo) {
+        double measuredDepth = plan.influxDepth(drilledTo);
         double z = input.path().verticalDepth(measuredDepth);
         double mud = mudColumn.orElseThrow().hydrostatic(z);
         if (scenario == Scenario.SWABBED) {
@@ -270,7 +287,8 @@ final class Model {
         return kick;
     }
 
-    Kick kickOfIntensity(double measuredDepth, double intensity) {
+    Kick kickOfIntensity(double drilledTo, double intensity) {
+        double measuredDepth = plan.influxDepth(drilledTo);
         double z = input.path().verticalDepth(measuredDepth);
         double mud = mudColumn.orElseThrow().hydrostatic(z);
         return new Kick(
@@ -283,27 +301,31 @@ final class Model {
     }
 
     /** The section drilled to a depth with the bit on bottom. */
-    DrilledHole hole(double measuredDepth) {
-        return DrilledHole.of(fixed.orElseThrow(), measuredDepth, measuredDepth);
+    DrilledHole hole(double drilledTo) {
+        return DrilledHole.of(fixed.orElseThrow(), depths(drilledTo, drilledTo));
     }
 
-    private Optional<DrilledHole> offBottom(double measuredDepth) {
-        double bit = measuredDepth - plan.bitOffBottom();
+    private DrilledHole.Depths depths(double drilledTo, double bit) {
+        return new DrilledHole.Depths(drilledTo, bit, plan.influxDepth(drilledTo));
+    }
+
+    private Optional<DrilledHole> offBottom(double drilledTo) {
+        double bit = Math.max(drilledTo - plan.bitOffBottom(), 0);
         return plan.bitOffBottom() > 0 && !plan.string().orElseThrow().isNone()
-                ? Optional.of(DrilledHole.of(fixed.orElseThrow(), measuredDepth, Math.max(bit, 0)))
+                ? Optional.of(DrilledHole.of(fixed.orElseThrow(), depths(drilledTo, bit)))
                 : Optional.empty();
     }
 
     Tolerance tolerance(Kick kick, DrilledHole hole) {
-        if (!LimitNodes.isKnown(hole.limit().atBottom())) {
+        if (!LimitNodes.isKnown(hole.greatestWithoutGas(false))) {
             return new Tolerance.NotAssessed(
                     "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
         }
-        return solver.orElseThrow().solve(hole, offBottom(hole.measuredDepth()), kick);
+        return solver.orElseThrow().solve(hole, offBottom(hole.drilledTo()), kick);
     }
 
     /** Largest influx that can be circulated to surface within the limits of casing and equipment. */
-    SurfaceTolerance circulatedToSurface(Kick kick, double measuredDepth) {
+    SurfaceTolerance circulatedToSurface(Kick kick, double drilledTo) {
         Optional<FlowLine> line = input.equipment().chokeLine();
         List<EquipmentLimits.Component> components = new EquipmentLimits(input).components();
         List<String> leftOut = components.stream()
@@ -320,16 +342,17 @@ final class Model {
                             "the choke line of the subsea stack is not known", "equipment: choke line"),
                     leftOut);
         }
-        DrilledHole hole = toSurface(components, measuredDepth);
+        DrilledHole hole = toSurface(components, drilledTo);
         return new SurfaceTolerance(surfaceSolver.orElseThrow().solve(hole, Optional.empty(), kick), leftOut);
     }
 
-    private DrilledHole toSurface(List<EquipmentLimits.Component> components, double measuredDepth) {
+    private DrilledHole toSurface(List<EquipmentLimits.Component> components, double drilledTo) {
         double area = input.equipment()
                 .chokeLine()
                 .map(l -> Math.PI / 4 * l.insideDiameter() * l.insideDiameter())
                 .orElse(0.0);
-        return DrilledHole.toSurface(fixed.orElseThrow(), LimitNodes.of(input, components), area, measuredDepth);
+        return DrilledHole.toSurface(
+                fixed.orElseThrow(), LimitNodes.of(input, components), area, depths(drilledTo, drilledTo));
     }
 
     /**
@@ -342,7 +365,7 @@ final class Model {
         if (input.datum().stackAtSeabed() && input.equipment().chokeLine().isEmpty()) {
             throw new Missing("the choke line of the subsea stack is not known", "equipment: choke line");
         }
-        return new RisingInflux(surfaceSolver.orElseThrow(), toSurface(List.of(), kick.measuredDepth()), kick, volume);
+        return new RisingInflux(surfaceSolver.orElseThrow(), toSurface(List.of(), plan.bottomDepth()), kick, volume);
     }
 
     InfluxMargin margin(Kick kick, DrilledHole hole, double volume, String basis) {
@@ -355,13 +378,17 @@ final class Model {
 
     HandCalculation hand(Kick kick, DrilledHole hole, Tolerance.Finite full) {
         double t = temperature.orElseThrow().at(kick.verticalDepth());
+        boolean atRest = options.definition() == MethodOptions.ToleranceDefinition.ON_BOTTOM;
         return HandWorking.of(
                 hole,
                 kick,
                 full,
-                plan.mud().orElseThrow().density(),
-                gas.orElseThrow().columnDensity(kick.formationPressure(), t),
-                solver.orElseThrow().circulatingPressure(kick));
+                new HandWorking.Basis(
+                        options.definition(),
+                        plan.mud().orElseThrow().density(),
+                        gas.orElseThrow().columnDensity(kick.formationPressure(), t),
+                        atRest ? kick.formationPressure() : solver.orElseThrow().held(kick),
+                        plan.bitOffBottom() > 0 ? "The state with the bit off bottom at shut-in is left out." : ""));
     }
 
     /**
@@ -373,29 +400,32 @@ final class Model {
         return solver.orElseThrow().marginWithoutGas(hole) / (Physics.GRAVITY * hole.verticalDepth());
     }
 
-    IntensityLimit largestIntensity(DrilledHole hole, double measuredDepth, double volume) {
+    /** Where a mud line of rising pressure breaks the formation first. */
+    WeakPoint weakPointWithoutGas(DrilledHole hole) {
+        return hole.weakPointWithoutGas(options.definition() != MethodOptions.ToleranceDefinition.ON_BOTTOM);
+    }
+
+    IntensityLimit largestIntensity(DrilledHole hole, double volume) {
         double low = 0;
-        if (!holds(hole, measuredDepth, low, volume)) {
+        if (!holds(hole, low, volume)) {
             return new IntensityLimit.NeverHeld(volume);
         }
         double high = zeroGainIntensity(hole);
         while (high - low > INTENSITY_TOLERANCE) {
             double middle = 0.5 * (low + high);
-            if (holds(hole, measuredDepth, middle, volume)) {
+            if (holds(hole, middle, volume)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
-        Tolerance beyond = tolerance(kickOfIntensity(measuredDepth, high), hole);
-        WeakPoint weak = beyond instanceof Tolerance.Finite finite
-                ? finite.weakPoint()
-                : hole.limit().weakPoint(hole.limit().segments() - 1, measuredDepth);
+        Tolerance beyond = tolerance(kickOfIntensity(hole.drilledTo(), high), hole);
+        WeakPoint weak = beyond instanceof Tolerance.Finite finite ? finite.weakPoint() : weakPointWithoutGas(hole);
         return new IntensityLimit.Largest(volume, low, weak);
     }
 
-    private boolean holds(DrilledHole hole, double measuredDepth, double intensity, double volume) {
-        Tolerance tolerance = tolerance(kickOfIntensity(measuredDepth, intensity), hole);
+    private boolean holds(DrilledHole hole, double intensity, double volume) {
+        Tolerance tolerance = tolerance(kickOfIntensity(hole.drilledTo(), intensity), hole);
         if (tolerance instanceof Tolerance.NotAssessed not) {
             throw new Missing(not.reason(), not.missing());
         }

@@ -56,6 +56,10 @@ public final class OperationsEvaluator {
         try {
             model.needs(scenario);
             Kick kick = model.kick(scenario, plan.bottomDepth());
+            if (kick.measuredDepth() < plan.bottomDepth()) {
+                return new NotAssessed(
+                        "only an influx on bottom is followed, and the case places it above section TD", "");
+            }
             Influx influx = influx(scenario, kick, model);
             InfluxCourse course = new InfluxCourse(input, model, kick, influx.volume());
             CirculationOutcome drillers = course.circulation(CirculationMethod.DRILLERS);

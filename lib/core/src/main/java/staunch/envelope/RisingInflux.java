@@ -143,6 +143,10 @@ final class RisingInflux {
             return column.pressure(vertical);
         }
         double top = hole.grid().verticalAt(position.top);
-        return solver.mud().pressure(top, column.pressure(top), vertical);
+        // At shut-in, with the pressure of the formation at its lower end, nothing flows.
+        boolean moving = position.lowerPressure != kick.formationPressure();
+        return solver.mud().pressure(top, column.pressure(top), vertical)
+                - hole.frictionAbove(position.top, moving)
+                + hole.frictionAbove(measuredDepth, moving);
     }
 }

@@ -3,6 +3,7 @@ package staunch.envelope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.earth.EquivalentZero;
 import staunch.earth.Range;
 import staunch.fluid.Gas;
@@ -62,7 +63,27 @@ final class SectionAssumptions {
                         + EquivalentZero.of(options.equivalentDensityFrom(), input.datum())
                                 .name(),
                 options.equivalentDensityFrom() == EquivalentZero.Place.DATUM ? "default" : BY_METHOD));
-        list.add(new Assumption("annular friction", "neglected", "default"));
+        list.add(assumption("annular friction", friction(options, model.annularLoss()), BY_METHOD));
+        list.add(assumption(
+                "bit at shut-in",
+                plan.bitOffBottom() > 0
+                        ? Wording.of(
+                                "{} off bottom, then stripped to it", Amount.of(plan.bitOffBottom(), Measure.LENGTH))
+                        : Wording.of("on bottom"),
+                "case"));
+        list.add(
+                plan.influxDepth().isPresent()
+                        ? assumption(
+                                "influx depth",
+                                Wording.of(
+                                        "{} MD; the bottom of the hole while that is shallower",
+                                        Amount.of(plan.influxDepth().getAsDouble(), Measure.DEPTH)),
+                                "case")
+                        : new Assumption("influx depth", "bottom of the hole", "default"));
+        list.add(amount("circulating overbalance", plan.circulatingOverbalance()));
+        list.add(amount("choke-handling allowance", plan.chokeHandlingAllowance()));
+        list.add(amount(
+                "strength margin", plan.criteria().map(Criteria::strengthMargin).orElse(OptionalDouble.empty())));
         if (input.datum().stackAtSeabed()) {
             list.add(new Assumption(
                     "choke-line friction", ChokeFriction.of(input).basis(), "case"));
@@ -95,6 +116,40 @@ final class SectionAssumptions {
                     "the lower of low pore pressure and mix-water column; none where either is not known",
                     "default"));
         }
+    }
+
+    private static Assumption assumption(String subject, Wording wording, String origin) {
+        return new Assumption(subject, wording.text(), origin, wording.amounts());
+    }
+
+    private static Assumption amount(String subject, OptionalDouble pressure) {
+        return pressure.isPresent()
+                ? assumption(
+                        subject,
+                        Wording.of("{}", Amount.of(pressure.getAsDouble(), Measure.PRESSURE_DIFFERENCE)),
+                        "case")
+                : new Assumption(subject, "zero, as none is set", "default");
+    }
+
+    private static Wording friction(MethodOptions options, AnnularLoss loss) {
+        String title = options.annularFriction().title();
+        if (loss instanceof AnnularLoss.Computed computed) {
+            return loss(computed).within(title + "; at the greatest slow circulating rate, ", "");
+        }
+        AnnularLoss.NotAssessed not = (AnnularLoss.NotAssessed) loss;
+        return new Wording(not.reason(), not.amounts())
+                .within(
+                        title + "; its size is not assessed: ",
+                        not.missing().isEmpty() ? "" : " (missing: " + not.missing() + ")");
+    }
+
+    /** The loss with where and at which rate. */
+    static Wording loss(AnnularLoss.Computed loss) {
+        return Wording.of(
+                "{} above the bit at section TD, of it {} above the shoe, at {} (" + loss.flowModel() + ")",
+                Amount.of(loss.aboveBit(), Measure.PRESSURE_DIFFERENCE),
+                Amount.of(loss.aboveShoe(), Measure.PRESSURE_DIFFERENCE),
+                Amount.of(loss.rate(), Measure.FLOW_RATE));
     }
 
     private static void addSource(List<Assumption> list, String subject, Optional<Range> range) {

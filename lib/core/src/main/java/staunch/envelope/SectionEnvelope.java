@@ -28,6 +28,7 @@ import staunch.units.Warning;
  * @param masps maximum anticipated surface pressure by the default basis, and after it by the chosen one where that is
  *     another; empty where the section is not shut in
  * @param margins shoe margin for the required or detectable volume, drilled and swabbed, where assessed
+ * @param annularLoss friction in the annulus at the greatest slow circulating rate
  * @param assumptions choices and defaults behind the results
  * @param warnings legal but suspicious input, neglected effects
  */
@@ -47,6 +48,7 @@ public record SectionEnvelope(
         List<Maasp> maaspAgainstMud,
         List<Masp> masps,
         List<InfluxMargin> margins,
+        AnnularLoss annularLoss,
         List<Assumption> assumptions,
         List<Warning> warnings) {
     public SectionEnvelope {
@@ -65,6 +67,7 @@ public record SectionEnvelope(
         maaspAgainstMud = List.copyOf(maaspAgainstMud);
         masps = List.copyOf(masps);
         margins = List.copyOf(margins);
+        Objects.requireNonNull(annularLoss, "annularLoss");
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
     }

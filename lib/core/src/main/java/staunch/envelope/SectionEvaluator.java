@@ -117,6 +117,7 @@ public final class SectionEvaluator {
                 maaspAgainstMud,
                 new MaspCalculator(input, deciding).all(),
                 margins,
+                deciding.annularLoss(),
                 SectionAssumptions.of(input, deciding),
                 warnings);
     }
@@ -218,6 +219,7 @@ public final class SectionEvaluator {
                 List.of(),
                 List.of(),
                 List.of(),
+                AnnularLosses.of(input).loss(),
                 assumptions,
                 warnings);
     }
@@ -522,7 +524,7 @@ public final class SectionEvaluator {
         }
         try {
             model.needs(Scenario.SWABBED);
-            return model.largestIntensity(model.hole(bottom), bottom, required.getAsDouble());
+            return model.largestIntensity(model.hole(bottom), required.getAsDouble());
         } catch (Missing missing) {
             return new IntensityLimit.NotAssessed(missing.getMessage());
         } catch (Fault fault) {
@@ -534,9 +536,7 @@ public final class SectionEvaluator {
         try {
             model.needs(Scenario.SWABBED);
             DrilledHole hole = model.hole(bottom);
-            FormationLimit limit = hole.limit();
-            return new IntensityLimit.Largest(
-                    0, model.zeroGainIntensity(hole), limit.weakPoint(limit.segments() - 1, bottom));
+            return new IntensityLimit.Largest(0, model.zeroGainIntensity(hole), model.weakPointWithoutGas(hole));
         } catch (Missing missing) {
             return new IntensityLimit.NotAssessed(missing.getMessage());
         } catch (Fault fault) {

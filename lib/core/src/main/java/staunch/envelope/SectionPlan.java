@@ -25,6 +25,8 @@ import staunch.well.HoleInterval;
  * @param mud in the hole, where given
  * @param string in the hole, where given
  * @param bitOffBottom distance of the bit above bottom when the influx is taken, m
+ * @param influxDepth measured depth of the influx in the open hole, m; section TD, or the depth drilled to, where not given
+ *     or not yet reached
  * @param gas of the influx, where given
  * @param slowCirculations measured or planned, in any order
  * @param pumpOutput volume per stroke, m³, where given
@@ -43,6 +45,7 @@ public record SectionPlan(
         Optional<Mud> mud,
         Optional<DrillString> string,
         @Si(value = "m", kind = Kind.LENGTH) double bitOffBottom,
+        @Si(value = "m", kind = Kind.DEPTH) OptionalDouble influxDepth,
         Optional<GasComposition> gas,
         List<SlowCirculation> slowCirculations,
         @Si("m3") OptionalDouble pumpOutput,
@@ -52,6 +55,10 @@ public record SectionPlan(
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble chokeHandlingAllowance,
         Optional<Criteria> criteria,
         OperationsPlan operations) {
+    /** Least open hole above the influx, m. */
+    @Si(value = "m", kind = Kind.LENGTH)
+    public static final double LEAST_ABOVE_INFLUX = 1;
+
     public SectionPlan {
         Check.text("name of the hole section", name);
         Objects.requireNonNull(drilling, "drilling");
@@ -70,6 +77,10 @@ public record SectionPlan(
         }
         Check.within("bit diameter of " + name, bitDiameter, 0.05, 1.5, Measure.DIAMETER);
         Check.within("distance of the bit off bottom in " + name, bitOffBottom, 0, 20_000, Measure.LENGTH);
+        double shoe = hole.get(0).topDepth();
+        double bottom = hole.get(hole.size() - 1).bottomDepth();
+        influxDepth.ifPresent(v -> Check.within(
+                "measured depth of the influx in " + name, v, shoe + LEAST_ABOVE_INFLUX, bottom, Measure.DEPTH));
         slowCirculations = List.copyOf(slowCirculations);
         pumpOutput.ifPresent(v -> Check.within("pump output in " + name, v, 1e-4, 0.5, Measure.VOLUME));
         activeVolume.ifPresent(v -> Check.within("active volume in " + name, v, 0.1, 5000, Measure.VOLUME));
@@ -81,7 +92,7 @@ public record SectionPlan(
         Objects.requireNonNull(operations, "operations");
     }
 
-    /** A section whose operations are left to the stated defaults. */
+    /** A section with its influx at section TD and its operations left to the stated defaults. */
     public SectionPlan(
             String name,
             Drilling drilling,
@@ -106,6 +117,7 @@ public record SectionPlan(
                 mud,
                 string,
                 bitOffBottom,
+                OptionalDouble.empty(),
                 gas,
                 slowCirculations,
                 pumpOutput,
@@ -129,6 +141,12 @@ public record SectionPlan(
         return hole.get(hole.size() - 1).bottomDepth();
     }
 
+    /** Measured depth of the influx with the section drilled to a depth. */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double influxDepth(@Si(value = "m", kind = Kind.DEPTH) double drilledTo) {
+        return Math.min(influxDepth.orElse(drilledTo), drilledTo);
+    }
+
     /** The same section with another mud in the hole. */
     public SectionPlan withMud(Mud newMud) {
         return new SectionPlan(
@@ -139,6 +157,7 @@ public record SectionPlan(
                 Optional.of(newMud),
                 string,
                 bitOffBottom,
+                influxDepth,
                 gas,
                 slowCirculations,
                 pumpOutput,
@@ -160,6 +179,7 @@ public record SectionPlan(
                 mud,
                 string,
                 bitOffBottom,
+                influxDepth,
                 gas,
                 slowCirculations,
                 pumpOutput,
@@ -171,7 +191,7 @@ public record SectionPlan(
                 operations);
     }
 
-    /** The same section with other open hole. */
+    /** The same section with other open hole; an influx depth no longer in it gives way to section TD. */
     public SectionPlan withHole(List<HoleInterval> newHole) {
         return new SectionPlan(
                 name,
@@ -181,6 +201,7 @@ public record SectionPlan(
                 mud,
                 string,
                 bitOffBottom,
+                inside(newHole),
                 gas,
                 slowCirculations,
                 pumpOutput,
@@ -202,6 +223,7 @@ public record SectionPlan(
                 mud,
                 string,
                 bitOffBottom,
+                influxDepth,
                 gas,
                 slowCirculations,
                 pumpOutput,
@@ -211,5 +233,13 @@ public record SectionPlan(
                 chokeHandlingAllowance,
                 criteria,
                 newOperations);
+    }
+
+    private OptionalDouble inside(List<HoleInterval> newHole) {
+        double shoe = newHole.get(0).topDepth() + LEAST_ABOVE_INFLUX;
+        double bottom = newHole.get(newHole.size() - 1).bottomDepth();
+        return influxDepth.isPresent() && influxDepth.getAsDouble() >= shoe && influxDepth.getAsDouble() <= bottom
+                ? influxDepth
+                : OptionalDouble.empty();
     }
 }

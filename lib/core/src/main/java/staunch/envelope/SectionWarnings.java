@@ -20,6 +20,9 @@ final class SectionWarnings {
     /** 0.1 ppg, the shift of equivalent density worth a word. */
     private static final double EQUIVALENT_SHIFT = 12;
 
+    /** 50 psi, the loss worth a word. */
+    private static final double NEGLIGIBLE_LOSS = 50 * 6894.757293168;
+
     private final SectionInput input;
     private final SectionPlan plan;
     private final Model model;
@@ -32,6 +35,7 @@ final class SectionWarnings {
 
     void addTo(List<Warning> warnings) {
         overbalance(warnings);
+        annularFriction(warnings);
         mudDensity(warnings);
         oilBasedMud(warnings);
         pipe(warnings);
@@ -47,6 +51,19 @@ final class SectionWarnings {
         }
         if (plan.chokeHandlingAllowance().isEmpty()) {
             warnings.add(new Warning("choke-handling allowance", "the case sets none: zero is taken."));
+        }
+    }
+
+    private void annularFriction(List<Warning> warnings) {
+        if (model.annularLoss() instanceof AnnularLoss.Computed loss
+                && !loss.counted()
+                && loss.aboveBit() > NEGLIGIBLE_LOSS) {
+            warnings.add(new Warning(
+                    "annular friction",
+                    SectionAssumptions.loss(loss)
+                            .within(
+                                    "neglected, though at the greatest slow circulating rate it is ",
+                                    ". Held with the drill-pipe pressure it loads bottom and weak point.")));
         }
     }
 

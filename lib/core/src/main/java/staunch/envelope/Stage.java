@@ -26,6 +26,7 @@ public record Stage(
         SHUT_IN_BIT_OFF_BOTTOM("shut in with the bit off bottom"),
         SHUT_IN("shut in with the influx on bottom"),
         START_OF_CIRCULATION("start of circulation, influx on bottom"),
+        KILL_MUD_BELOW_INFLUX("kill mud between bottom and the depth of the influx"),
         RISING("influx part-way up, its top below the weak point"),
         TOP_AT_WEAK_POINT("top of the influx at the weak point"),
         PAST_WEAK_POINT("influx past the weak point");

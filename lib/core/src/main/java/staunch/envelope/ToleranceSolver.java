@@ -65,18 +65,19 @@ final class ToleranceSolver {
      */
     double marginWithoutGas(DrilledHole hole) {
         double z = hole.verticalDepth();
-        double limit = hole.limit().atBottom();
         if (options.definition() == MethodOptions.ToleranceDefinition.ON_BOTTOM) {
-            return limit - mud.hydrostatic(z);
+            return hole.greatestWithoutGas(false) - mud.hydrostatic(z);
         }
-        double margin = limit - circulation.overbalance() - mud.hydrostatic(z);
+        double limit = hole.greatestWithoutGas(true);
+        double margin =
+                limit - circulation.overbalance() - hole.frictionAbove(hole.measuredDepth(), true) - mud.hydrostatic(z);
         if (options.definition() == MethodOptions.ToleranceDefinition.TOP_AT_WEAK_POINT) {
             return margin;
         }
         if (circulation.chokeLineFriction().isEmpty()) {
             throw new Missing(NO_FRICTION, FRICTION);
         }
-        double open = limit - chokeFullyOpen(z);
+        double open = limit - chokeFullyOpen(hole, hole.measuredDepth(), z);
         return open < 0 ? Math.min(open, margin) : margin;
     }
 
@@ -93,26 +94,51 @@ final class ToleranceSolver {
         return mud;
     }
 
-    double circulatingPressure(Kick kick) {
+    /**
+     * Pressure at the influx while circulating. Friction in the annulus, where it counts, comes on top of what the choke
+     * holds: the drill-pipe pressure kept by the crew contains it, as it was measured up the open annulus.
+     */
+    double circulatingPressure(DrilledHole hole, Kick kick) {
+        return held(kick) + hole.frictionAbove(hole.measuredDepth(), true);
+    }
+
+    /** Pressure that the choke holds at the influx while circulating, friction in the annulus apart. */
+    double held(Kick kick) {
         return Math.max(kick.formationPressure(), kick.mudPressure()) + circulation.overbalance();
     }
 
+    /** Pressure along the mud below the gas while circulating. */
     LowerEnd mudLine(DrilledHole hole, Kick kick) {
-        double pressure = circulatingPressure(kick);
-        // Without pipe no kill mud can be led to bottom.
-        if (options.method() == CirculationMethod.WAIT_AND_WEIGHT && hole.stringVolume() > 0) {
-            double density =
-                    EquivalentDensity.of(Math.max(kick.formationPressure(), kick.mudPressure()), hole.verticalDepth());
+        LowerEnd atRest = mudAtRest(hole, kick);
+        return (measured, vertical) -> atRest.pressure(measured, vertical) + hole.frictionAbove(measured, true);
+    }
+
+    private LowerEnd mudAtRest(DrilledHole hole, Kick kick) {
+        double pressure = held(kick);
+        if (killMudFollows(hole)) {
+            double density = killDensity(hole, kick);
             return MudBelowInflux.withKillMud(
-                    hole.grid(), mud, pressure, new MudBelowInflux.KillMud(density, hole.stringVolume()));
+                    hole.grid(),
+                    mud,
+                    pressure,
+                    new MudBelowInflux.KillMud(density, hole.stringVolume() + hole.volumeBelowInflux()));
         }
         return MudBelowInflux.original(hole.grid(), mud, pressure);
+    }
+
+    /** Without pipe no kill mud can be led to bottom. */
+    private boolean killMudFollows(DrilledHole hole) {
+        return options.method() == CirculationMethod.WAIT_AND_WEIGHT && hole.stringVolume() > 0;
+    }
+
+    private static double killDensity(DrilledHole hole, Kick kick) {
+        return EquivalentDensity.of(Math.max(kick.formationPressure(), kick.mudPressure()), hole.verticalDepth());
     }
 
     /**
      * Tolerance of the hole.
      *
-     * @param hole with the bit on bottom
+     * @param hole with the bit on bottom, down to the influx
      * @param offBottom the same hole with the bit where it was at shut-in, where that was off bottom
      */
     Tolerance solve(DrilledHole hole, Optional<DrilledHole> offBottom, Kick kick) {
@@ -125,8 +151,7 @@ final class ToleranceSolver {
 
     private Tolerance solveInRange(DrilledHole hole, Optional<DrilledHole> offBottom, Kick kick) {
         double shutIn = kick.formationPressure();
-        double circulating = circulatingPressure(kick);
-        FormationLimit limit = hole.limit();
+        double circulating = circulatingPressure(hole, kick);
         double d = hole.measuredDepth();
         double z = hole.verticalDepth();
         boolean whole = options.definition() == MethodOptions.ToleranceDefinition.WHOLE_DISPLACEMENT;
@@ -134,15 +159,22 @@ final class ToleranceSolver {
             return new Tolerance.NotAssessed(NO_FRICTION, FRICTION);
         }
 
-        double most = limit.atBottom();
-        if (shutIn - most > SAME_PRESSURE) {
+        if (shutIn - hole.greatestWithoutGas(false) > SAME_PRESSURE) {
             return failed(hole, shutIn, Stage.Moment.SHUT_IN);
         }
         if (whole) {
-            double open = chokeFullyOpen(z);
-            double highest = Math.max(circulating, open);
-            if (highest - most > SAME_PRESSURE) {
+            double highest = Math.max(circulating, chokeFullyOpen(hole, d, z));
+            if (highest - hole.greatestWithoutGas(true) > SAME_PRESSURE) {
                 return failed(hole, highest, Stage.Moment.START_OF_CIRCULATION);
+            }
+            if (killMudFollows(hole) && hole.volumeBelowInflux() > 0) {
+                Optional<DrilledHole.Broken> broken = hole.brokenBelowInflux(circulating, killDensity(hole, kick));
+                if (broken.isPresent()) {
+                    return new Tolerance.FailsOnIntensity(
+                            broken.get().excess(),
+                            broken.get().weakPoint(),
+                            new Stage(Stage.Moment.KILL_MUD_BELOW_INFLUX, d, d, hole.onBottom(circulating, true)));
+                }
             }
         }
 
@@ -154,11 +186,12 @@ final class ToleranceSolver {
         double least = shut.massAtLowerEnd(d, z, shutIn);
         Stage.Moment moment = offBottom.isPresent() ? Stage.Moment.SHUT_IN_BIT_OFF_BOTTOM : Stage.Moment.SHUT_IN;
         Found found = least == Displacement.UNLIMITED ? null : new Found(shut, least, moment, shutIn, atShutIn);
-        Displacement rising = new Displacement(hole.grid(), limit, column, samples);
         if (offBottom.isPresent()) {
-            found = better(found, rising, rising.massAtLowerEnd(d, z, shutIn), Stage.Moment.SHUT_IN, shutIn, hole);
+            Displacement stripped = new Displacement(hole.grid(), hole.limit(), column, samples);
+            found = better(found, stripped, stripped.massAtLowerEnd(d, z, shutIn), Stage.Moment.SHUT_IN, shutIn, hole);
         }
         if (whole) {
+            Displacement rising = new Displacement(hole.grid(), hole.limit(true), column, samples);
             double start = rising.massAtLowerEnd(d, z, circulating);
             found = better(found, rising, start, Stage.Moment.START_OF_CIRCULATION, circulating, hole);
             double up = rising.leastMassWhileRising(mudLine(hole, kick));
@@ -184,20 +217,28 @@ final class ToleranceSolver {
     }
 
     /**
-     * Pressure at a depth where the choke is fully open and mud stands from there to the choke; zero where friction of the
+     * Pressure at a depth where the choke is fully open and mud flows from there to the choke; zero where friction of the
      * choke line plays no part. With gas between depth and choke the pressure is lower.
      */
-    double chokeFullyOpen(double verticalDepth) {
+    double chokeFullyOpen(DrilledHole hole, double measuredDepth, double verticalDepth) {
         double friction = circulation.chokeLineFriction().orElse(0);
-        return friction == 0 ? 0 : mud.pressure(0, Physics.ATMOSPHERE + friction, verticalDepth);
+        return friction == 0
+                ? 0
+                : mud.pressure(0, Physics.ATMOSPHERE + friction, verticalDepth)
+                        + hole.frictionAbove(measuredDepth, true);
     }
 
     private Tolerance failed(DrilledHole hole, double pressure, Stage.Moment moment) {
-        FormationLimit limit = hole.limit();
-        int last = limit.segments() - 1;
+        boolean moving = moving(moment);
         double d = hole.measuredDepth();
         return new Tolerance.FailsOnIntensity(
-                pressure - limit.atBottom(), limit.weakPoint(last, d), new Stage(moment, d, d, pressure));
+                pressure - hole.greatestWithoutGas(moving),
+                hole.weakPointWithoutGas(moving),
+                new Stage(moment, d, d, hole.onBottom(pressure, moving)));
+    }
+
+    static boolean moving(Stage.Moment moment) {
+        return moment != Stage.Moment.SHUT_IN && moment != Stage.Moment.SHUT_IN_BIT_OFF_BOTTOM;
     }
 
     private static Found better(
@@ -218,7 +259,7 @@ final class ToleranceSolver {
      * pressure at the top: V = V_top p_top / p_f.
      */
     private Tolerance topAtWeakPoint(DrilledHole hole, Kick kick) {
-        FormationLimit limit = hole.limit();
+        FormationLimit limit = hole.limit(true);
         Displacement rising = new Displacement(hole.grid(), limit, column, samples);
         LowerEnd line = mudLine(hole, kick);
         Tolerance.Finite least = null;
@@ -231,7 +272,7 @@ final class ToleranceSolver {
                 continue;
             }
             double atTop = hole.grid().volume(rising.foundTop(), rising.foundBottom());
-            double volume = atTop * limit.value(s, limit.topVertical(s)) / kick.formationPressure();
+            double volume = atTop * limit.value(s, limit.top(s), limit.topVertical(s)) / kick.formationPressure();
             if (least == null || volume < least.volume()) {
                 least = new Tolerance.Finite(
                         volume,
@@ -241,7 +282,7 @@ final class ToleranceSolver {
                                 Stage.Moment.TOP_AT_WEAK_POINT,
                                 rising.foundTop(),
                                 rising.foundBottom(),
-                                circulatingPressure(kick)));
+                                hole.onBottom(circulatingPressure(hole, kick), true)));
             }
         }
         return least == null ? new Tolerance.Unlimited(hole.fillVolume()) : least;
@@ -260,10 +301,10 @@ final class ToleranceSolver {
             this.mass = mass;
             this.top = state.foundTop();
             this.bottom = state.foundBottom();
-            this.weakPoint = hole.limit().weakPoint(state.foundSegment(), top);
+            this.weakPoint = hole.limit(moving(moment)).weakPoint(state.foundSegment(), top);
             boolean touches = moment == Stage.Moment.RISING && Math.abs(top - weakPoint.measuredDepth()) < SAME_DEPTH;
             this.moment = touches ? Stage.Moment.TOP_AT_WEAK_POINT : moment;
-            this.bottomHolePressure = pressure;
+            this.bottomHolePressure = hole.onBottom(pressure, moving(moment));
         }
     }
 }

@@ -2,6 +2,7 @@ package staunch.influx;
 
 import java.util.Arrays;
 import staunch.fluid.FixedGradientGas;
+import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
 import staunch.units.Physics;
@@ -19,6 +20,7 @@ import staunch.well.WellPath;
  * over 40 m at a dogleg of 20° in 30 m is below 1e-10 of the mass.
  */
 public final class AnnulusGrid {
+    private static final double SAME_DEPTH = 1e-6;
     private static final double STRAIGHT = 1e-9;
     private static final double NEARLY_HORIZONTAL = 0.05;
     private static final double LONGEST_QUADRATURE = 40.0;
@@ -166,6 +168,25 @@ public final class AnnulusGrid {
                 Arrays.copyOf(vertical, count + 1),
                 Arrays.copyOf(area, count),
                 Arrays.copyOf(straight, count));
+    }
+
+    /**
+     * The part of the grid above a node.
+     *
+     * @param measuredDepth of the node, m, one of those kept
+     * @throws staunch.units.InputFault where no node is there
+     */
+    public AnnulusGrid above(@Si(value = "m", kind = Kind.DEPTH) double measuredDepth) {
+        int node = pieceAbove(measuredDepth + SAME_DEPTH);
+        if (node == 0 || Math.abs(measured[node] - measuredDepth) > SAME_DEPTH) {
+            throw new InputFault("depth to cut the annulus at", "is not a node of its grid", "let the grid keep it");
+        }
+        return new AnnulusGrid(
+                path,
+                Arrays.copyOf(measured, node + 1),
+                Arrays.copyOf(vertical, node + 1),
+                Arrays.copyOf(area, node),
+                Arrays.copyOf(straight, node));
     }
 
     /** Number of pieces. */

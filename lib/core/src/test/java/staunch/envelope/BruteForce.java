@@ -17,6 +17,7 @@ final class BruteForce {
     private final double[] z;
     private final double[] area;
     private final double[] carried;
+    private final double[] friction;
     private final double mud;
     private final Gas gas;
     private final TemperatureProfile temperature;
@@ -33,17 +34,33 @@ final class BruteForce {
             double mud,
             Gas gas,
             TemperatureProfile temperature) {
+        this(path, shoeAndBottom, area, limit, md -> 0, mud, gas, temperature);
+    }
+
+    /** With mud flowing: its friction between each depth and surface loads that depth. */
+    BruteForce(
+            WellPath path,
+            double[] shoeAndBottom,
+            Profile area,
+            Profile limit,
+            Profile frictionAbove,
+            double mud,
+            Gas gas,
+            TemperatureProfile temperature) {
         this.shoe = shoeAndBottom[0];
         int n = (int) Math.round((shoeAndBottom[1] - shoe) / CELL);
         this.z = new double[n + 1];
         this.area = new double[n];
         this.carried = new double[n + 1];
+        this.friction = new double[n + 1];
         for (int i = 0; i <= n; i++) {
             double md = Math.min(shoe + i * CELL, shoeAndBottom[1]);
             z[i] = path.verticalDepth(md);
+            friction[i] = frictionAbove.at(md);
             carried[i] = limit.at(md);
             if (i > 0) {
-                carried[i] = Math.min(carried[i], carried[i - 1] + mud * Physics.GRAVITY * (z[i] - z[i - 1]));
+                double between = mud * Physics.GRAVITY * (z[i] - z[i - 1]) + friction[i] - friction[i - 1];
+                carried[i] = Math.min(carried[i], carried[i - 1] + between);
             }
             if (i < n) {
                 this.area[i] = area.at(md + CELL / 2);
@@ -82,10 +99,15 @@ final class BruteForce {
 
     /** Least mass over lower ends every so many cells, with bottom-hole pressure held. */
     double leastMass(double bottomHolePressure, int stride) {
+        return leastMassFrom(shoe + area.length * CELL, bottomHolePressure, stride);
+    }
+
+    /** The same for gas that comes in at a depth above bottom; friction comes on top of the pressure held. */
+    double leastMassFrom(double influxDepth, double bottomHolePressure, int stride) {
         double least = Double.POSITIVE_INFINITY;
         int n = area.length;
-        for (int i = n; i > 0; i -= stride) {
-            double pressure = bottomHolePressure - mud * Physics.GRAVITY * (z[n] - z[i]);
+        for (int i = (int) Math.round((influxDepth - shoe) / CELL); i > 0; i -= stride) {
+            double pressure = bottomHolePressure - mud * Physics.GRAVITY * (z[n] - z[i]) + friction[i];
             least = Math.min(least, massAt(i, pressure));
         }
         return least;

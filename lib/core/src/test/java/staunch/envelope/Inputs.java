@@ -75,6 +75,7 @@ final class Inputs {
                 p.mud(),
                 p.string(),
                 p.bitOffBottom(),
+                p.influxDepth(),
                 p.gas(),
                 measured,
                 p.pumpOutput(),

@@ -45,6 +45,10 @@ class MethodOptionsTest {
                                 o -> o.withMudDensity(MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE),
                                 o -> o.withMudDensity(d.mudDensity())),
                         new Change(
+                                "annular friction",
+                                o -> o.withAnnularFriction(MethodOptions.AnnularFriction.COUNTED),
+                                o -> o.withAnnularFriction(d.annularFriction())),
+                        new Change(
                                 "seawater credit", o -> o.withSeawaterCredit(true), o -> o.withSeawaterCredit(false)),
                         new Change(
                                 "depths", o -> o.withDepths(50, 7), o -> o.withDepths(d.depthStep(), d.depthCount())))

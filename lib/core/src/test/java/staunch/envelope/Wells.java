@@ -52,6 +52,7 @@ final class Wells {
     private MethodOptions options = MethodOptions.DEFAULT;
     private double overbalance;
     private double bitOffBottom;
+    private OptionalDouble influxDepth = OptionalDouble.empty();
     private TemperatureProfile temperature =
             TemperatureProfile.geothermal(new TemperatureProfile.Point(0, 288.15), 0.03, 9000);
     private List<WeakZone> zones = List.of();
@@ -148,6 +149,18 @@ final class Wells {
 
     Wells bitOffBottom(double distance) {
         bitOffBottom = distance;
+        return this;
+    }
+
+    Wells influxDepth(double measuredDepth) {
+        influxDepth = OptionalDouble.of(measuredDepth);
+        return this;
+    }
+
+    /** Rheometer readings and one slow circulating rate, so that friction in the annulus is known. */
+    Wells flowing(double rate) {
+        rheometer = Optional.of(new RheometerReadings(Map.of(600, 62.0, 300, 41.0, 6, 8.0, 3, 6.0)));
+        slow = List.of(new SlowCirculation(rate, OptionalDouble.empty(), OptionalDouble.empty()));
         return this;
     }
 
@@ -293,6 +306,7 @@ final class Wells {
                 Optional.of(new Mud("mud", mud, MudBase.WATER, rheometer, Optional.empty())),
                 Optional.of(string),
                 bitOffBottom,
+                influxDepth,
                 Optional.of(gas),
                 slow,
                 pumpOutput,

@@ -224,6 +224,8 @@ final class CaseBuilder {
                 .withMaspBasis(maspBasis(f))
                 .withEquivalentDensityFrom(f.choice("equivalent_density_from", EquivalentZero.Place.class)
                         .orElse(d.equivalentDensityFrom()))
+                .withAnnularFriction(f.choice("annular_friction", MethodOptions.AnnularFriction.class)
+                        .orElse(d.annularFriction()))
                 .withSeawaterCredit(f.flag("seawater_credit").orElse(d.seawaterCredit()))
                 .withDepths(
                         f.amount("depth_step").orElse(d.depthStep()),

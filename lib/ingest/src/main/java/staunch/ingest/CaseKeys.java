@@ -587,7 +587,14 @@ final class CaseKeys {
                                             1.5,
                                             "Mean diameter of the hole as drilled.")
                                     .without("The bit's."),
-                            rows("washouts", WASHOUT, "Wider stretches.")),
+                            rows("washouts", WASHOUT, "Wider stretches."),
+                            amount(
+                                            "influx_depth",
+                                            Measure.DEPTH,
+                                            0,
+                                            DEEPEST,
+                                            "Measured depth of the influx in the open hole.")
+                                    .without("Section TD.")),
                     SECTION_COMMON.toArray(Key[]::new)),
             List.of());
 
@@ -714,6 +721,10 @@ final class CaseKeys {
                     "equivalent_density_from",
                     EquivalentZero.Place.class,
                     "Where equivalent densities of results count from; on land the mudline is ground level."),
+            option(
+                    "annular_friction",
+                    MethodOptions.AnnularFriction.class,
+                    "Whether friction in the annulus loads the formation while circulating."),
             Key.of("seawater_credit", new Flag(), "Whether the sea backs up a subsea wellhead and BOP.")
                     .without("false"),
             amount("depth_step", Measure.LENGTH, 0.1, 1000, "Greatest distance of depths along a section.")

@@ -359,14 +359,16 @@ final class DesignBuilder {
     }
 
     private SectionPlan plan(Fields f) {
+        List<HoleInterval> hole = hole(f);
         return new SectionPlan(
                 f.needText("name"),
                 f.needChoice("drilling", Drilling.class),
-                hole(f),
+                hole,
                 f.needAmount("bit"),
                 f.nested("mud").flatMap(m -> log.attempt(m.place(), () -> mud(m))),
                 string(f.written("string"), f),
                 f.amount("bit_off_bottom").orElse(0),
+                influxDepth(f, hole),
                 f.nested("gas").flatMap(g -> log.attempt(g.place(), () -> gas(g))),
                 slowCirculation(f),
                 f.amount("pump_output"),
@@ -379,6 +381,22 @@ final class DesignBuilder {
                         .flatMap(o -> log.attempt(
                                 o.place(), () -> new OperationsBuilder(o, f.amount("pump_output"), log).build()))
                         .orElse(OperationsPlan.NONE));
+    }
+
+    private OptionalDouble influxDepth(Fields f, List<HoleInterval> hole) {
+        OptionalDouble depth = f.amount("influx_depth");
+        double top = hole.get(0).topDepth() + SectionPlan.LEAST_ABOVE_INFLUX;
+        double bottom = hole.get(hole.size() - 1).bottomDepth();
+        if (depth.isPresent() && (depth.getAsDouble() < top || depth.getAsDouble() > bottom)) {
+            log.add(
+                    f.place("influx_depth"),
+                    f.written("influx_depth"),
+                    f.written("influx_depth") + " is not in the open hole from " + f.written("from") + " to "
+                            + f.written("to"),
+                    "give the measured depth of the influx there");
+            return OptionalDouble.empty();
+        }
+        return depth;
     }
 
     private Optional<Criteria> chosen(Fields f) {

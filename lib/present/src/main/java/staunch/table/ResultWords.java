@@ -298,6 +298,7 @@ public final class ResultWords {
                 List.of(
                         "Equivalent mud weights from",
                         options.equivalentDensityFrom().title()),
+                List.of("Annular friction", options.annularFriction().title()),
                 List.of("Seawater back-up of wellhead and BOP", options.seawaterCredit() ? "counted" : "not counted"),
                 List.of(
                         "Depths along a section",

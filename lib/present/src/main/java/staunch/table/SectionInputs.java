@@ -37,6 +37,10 @@ final class SectionInputs {
         plan.mud().flatMap(Mud::expansion).ifPresent(e -> items.add(new Item("Mud expansion", expansion(e, units))));
         items.add(new Item("Influx gas", plan.gas().map(SectionInputs::gas).orElse(NOT_GIVEN)));
         items.add(new Item("Bit above bottom at the influx", units.text(plan.bitOffBottom(), Measure.LENGTH)));
+        items.add(
+                plan.influxDepth().isPresent()
+                        ? item("Influx depth, MD", plan.influxDepth(), Measure.DEPTH, units)
+                        : new Item("Influx depth", "section TD"));
         items.add(item("Detectable gain", plan.detectableGain(), Measure.VOLUME, units));
         items.add(item("Active volume", plan.activeVolume(), Measure.VOLUME, units));
         items.add(item("Circulating overbalance", plan.circulatingOverbalance(), Measure.PRESSURE_DIFFERENCE, units));

@@ -22,6 +22,7 @@ import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
 import staunch.earth.TemperatureProfile;
 import staunch.earth.WeakZone;
+import staunch.envelope.AnnularLoss;
 import staunch.envelope.Assumption;
 import staunch.envelope.Criteria;
 import staunch.envelope.DepthPoint;
@@ -656,6 +657,8 @@ public final class Fixtures {
                 shoe.map(s -> sweep(s, mud, 6400)).orElse(List.of()),
                 shoe.map(s -> List.of(masp())).orElse(List.of()),
                 margins,
+                new AnnularLoss.NotAssessed(
+                        "the section has no slow circulating rate", "section: slow circulation: rate"),
                 assumptions(),
                 warnings);
     }
