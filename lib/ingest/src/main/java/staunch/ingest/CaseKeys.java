@@ -822,9 +822,11 @@ final class CaseKeys {
             "offset_table",
             Key.of("holds", new Word(List.of("strength_tests", "formation_pressures")), "What its rows are.")
                     .must(),
-            text("file", "Such a table in the case directory, read always.").without("None."),
+            text("file", "Such a table in the case directory, CSV or .xlsx, read always.")
+                    .without("None."),
             text("drop", "Name of such a table in a folder that is handed in with the case.")
                     .without("None."),
+            text("sheet", "Sheet of a workbook (.xlsx) that has several.").without("The only one."),
             Key.of("delimiter", new Word(List.of("comma", "semicolon", "tab")), "Between cells.")
                     .without("comma"),
             Key.of("decimal_mark", new Word(List.of("point", "comma")), "What parts the whole from the fraction.")

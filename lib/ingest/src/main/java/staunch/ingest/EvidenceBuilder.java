@@ -313,7 +313,8 @@ final class EvidenceBuilder {
                 f.count("lines_of_units").orElse(0),
                 f.text("bad_rows").filter("leave_out"::equals).isPresent()
                         ? TableFormat.BadRows.LEAVE_OUT
-                        : TableFormat.BadRows.REFUSE_FILE);
+                        : TableFormat.BadRows.REFUSE_FILE,
+                f.text("sheet"));
     }
 
     private OffsetTables.StrengthColumns strengthColumns(Fields f) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -31,6 +32,8 @@ final class MappedTable {
     static final long LARGEST = 16_000_000;
     static final int MOST_PROBLEMS = 100;
     private static final double ABSENT = 1e30;
+    private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d(T.*)?");
+    private static final Pattern COMMA = Pattern.compile("[+-]?[\\d.]+,\\d+");
 
     private final String file;
     private final TableFormat format;
@@ -85,25 +88,41 @@ final class MappedTable {
     static <T> OffsetRows<T> read(
             Path path, TableFormat format, TableColumn well, List<Needed> needed, RowReader<T> reader)
             throws DataFileFault {
-        return new MappedTable(String.valueOf(path.getFileName()), format).rows(text(path), well, needed, reader);
+        String name = String.valueOf(path.getFileName());
+        MappedTable table = new MappedTable(name, format);
+        Reading<T> reading = table.new Reading<>(well, needed, reader);
+        if (isWorkbook(path, name)) {
+            Workbook.read(path, name, format.sheet(), reading::take);
+        } else {
+            table.csv(text(path, name), reading);
+        }
+        return reading.rows();
     }
 
-    private static String text(Path path) throws DataFileFault {
-        String name = String.valueOf(path.getFileName());
+    private static boolean isWorkbook(Path path, String name) throws DataFileFault {
+        try {
+            if (Files.size(path) > LARGEST) {
+                throw refused(name, "is larger than " + LARGEST / 1_000_000 + " MB", "cut it down");
+            }
+            return LasText.Head.of(path).content() == LasText.Content.ZIP;
+        } catch (NoSuchFileException e) {
+            throw refused(name, "does not exist", "check the path");
+        } catch (IOException e) {
+            throw refused(name, "cannot be read: " + e.getMessage(), "check the path");
+        }
+    }
+
+    private static String text(Path path, String name) throws DataFileFault {
         try {
             LasText.Head head = LasText.Head.of(path);
             switch (head.content()) {
                 case EMPTY:
                     throw refused(name, "is empty", "fetch it again");
-                case ZIP:
-                    throw refused(name, "is a spreadsheet or a compressed file", "save it as CSV");
                 case BINARY, POINT_CLOUD:
-                    throw refused(name, "is binary, not text", "save it as CSV");
+                    throw refused(
+                            name, "is binary, perhaps an old .xls or a locked workbook", "save it as .xlsx or CSV");
                 default:
                     break;
-            }
-            if (Files.size(path) > LARGEST) {
-                throw refused(name, "is larger than " + LARGEST / 1_000_000 + " MB", "cut it down");
             }
             byte[] bytes = Files.readAllBytes(path);
             try {
@@ -114,8 +133,6 @@ final class MappedTable {
                 }
                 return new String(bytes, LasText.WESTERN);
             }
-        } catch (NoSuchFileException e) {
-            throw refused(name, "does not exist", "check the path");
         } catch (IOException e) {
             throw refused(name, "cannot be read: " + e.getMessage(), "check the path");
         }
@@ -145,8 +162,7 @@ final class MappedTable {
         badWells.put(line, well);
     }
 
-    private <T> OffsetRows<T> rows(String text, TableColumn well, List<Needed> needed, RowReader<T> reader)
-            throws DataFileFault {
+    private void csv(String text, Reading<?> reading) throws DataFileFault {
         CSVFormat csv = CSVFormat.DEFAULT
                 .builder()
                 .setDelimiter(format.delimiter())
@@ -154,55 +170,74 @@ final class MappedTable {
                 .setIgnoreSurroundingSpaces(true)
                 .setIgnoreEmptyLines(true)
                 .get();
-        List<OffsetRows.Row<T>> rows = new ArrayList<>();
-        List<OffsetRows.LeftOut> leftOut = new ArrayList<>();
         // The parser's line number counts ends of lines, so that the last line needs one too.
         try (CSVParser parser = CSVParser.parse(text + "\n", csv)) {
-            int number = 0;
-            int width = 0;
             for (CSVRecord record : parser) {
-                int line = (int) parser.getCurrentLineNumber();
-                if (number == 0) {
-                    width = record.size();
-                    heading(record, line, needed);
-                } else if (number > format.linesOfUnits()) {
-                    if (record.size() != width) {
-                        bad(
-                                line,
-                                "",
-                                "",
-                                "has " + record.size() + " cells where the heading has " + width,
-                                "check delimiter and decimal mark");
-                    } else {
-                        row(new Row(record, line), well, needed, reader, rows, leftOut);
-                    }
-                }
-                number++;
-            }
-            if (number == 0) {
-                throw refused(file, "has no heading", "write the names of the columns in the first line");
+                reading.take(record.stream().map(Cell::text).toList(), (int) parser.getCurrentLineNumber());
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
             throw refused(file, "is not a table in CSV: " + e.getMessage(), "check the quotes");
         }
-        // Of many bad rows the mapping is to blame rather than the rows.
-        int read = rows.size() + leftOut.size();
-        if (!bad.isEmpty() && (format.badRows() == TableFormat.BadRows.REFUSE_FILE || 9 * bad.size() > read)) {
-            throw new DataFileFault(bad.subList(0, Math.min(bad.size(), MOST_PROBLEMS)));
-        }
-        for (DataFileFault.Problem p : bad) {
-            String place = p.place().isEmpty() ? "" : p.place() + ": ";
-            leftOut.add(new OffsetRows.LeftOut(p.line(), badWells.get(p.line()), place + p.problem()));
-        }
-        leftOut.sort(Comparator.comparingInt(OffsetRows.LeftOut::line));
-        return new OffsetRows<>(file, rows, leftOut);
     }
 
-    private void heading(CSVRecord record, int line, List<Needed> needed) throws DataFileFault {
+    /** What has been read so far, row by row. */
+    private final class Reading<T> {
+        private final TableColumn well;
+        private final List<Needed> needed;
+        private final RowReader<T> reader;
+        private final List<OffsetRows.Row<T>> rows = new ArrayList<>();
+        private final List<OffsetRows.LeftOut> leftOut = new ArrayList<>();
+        private int number;
+        private int width;
+
+        Reading(TableColumn well, List<Needed> needed, RowReader<T> reader) {
+            this.well = well;
+            this.needed = needed;
+            this.reader = reader;
+        }
+
+        void take(List<Cell> cells, int line) throws DataFileFault {
+            if (number == 0) {
+                width = cells.size();
+                heading(cells, line, needed);
+            } else if (number > format.linesOfUnits()) {
+                if (cells.size() != width) {
+                    bad(
+                            line,
+                            "",
+                            "",
+                            "has " + cells.size() + " cells where the heading has " + width,
+                            "check delimiter and decimal mark");
+                } else {
+                    row(new Row(cells, line), well, needed, reader, rows, leftOut);
+                }
+            }
+            number++;
+        }
+
+        OffsetRows<T> rows() throws DataFileFault {
+            if (number == 0) {
+                throw refused(file, "has no heading", "write the names of the columns in the first line");
+            }
+            // Of many bad rows the mapping is to blame rather than the rows.
+            int read = rows.size() + leftOut.size();
+            if (!bad.isEmpty() && (format.badRows() == TableFormat.BadRows.REFUSE_FILE || 9 * bad.size() > read)) {
+                throw new DataFileFault(bad.subList(0, Math.min(bad.size(), MOST_PROBLEMS)));
+            }
+            for (DataFileFault.Problem p : bad) {
+                String place = p.place().isEmpty() ? "" : p.place() + ": ";
+                leftOut.add(new OffsetRows.LeftOut(p.line(), badWells.get(p.line()), place + p.problem()));
+            }
+            leftOut.sort(Comparator.comparingInt(OffsetRows.LeftOut::line));
+            return new OffsetRows<>(file, rows, leftOut);
+        }
+    }
+
+    private void heading(List<Cell> cells, int line, List<Needed> needed) throws DataFileFault {
         List<DataFileFault.Problem> problems = new ArrayList<>();
         List<String> names = new ArrayList<>();
-        for (String cell : record) {
-            names.add(cell.replace("\ufeff", "").strip());
+        for (Cell cell : cells) {
+            names.add(cell.text().replace("\ufeff", "").strip());
         }
         for (Needed n : needed) {
             String heading = n.column().heading();
@@ -263,24 +298,26 @@ final class MappedTable {
 
     /** A row while it is read. */
     final class Row {
-        private final CSVRecord record;
+        private final List<Cell> cells;
         private final int line;
         private String last = "";
 
-        private Row(CSVRecord record, int line) {
-            this.record = record;
+        private Row(List<Cell> cells, int line) {
+            this.cells = cells;
             this.line = line;
         }
 
         private List<String> mapped(List<Needed> needed) {
-            return needed.stream()
-                    .map(n -> record.get(headings.get(n.column().heading())).strip())
-                    .toList();
+            return needed.stream().map(n -> cell(n.column()).text()).toList();
+        }
+
+        private Cell cell(TableColumn column) {
+            return cells.get(headings.get(column.heading()));
         }
 
         /** Cell as written; empty where missing. */
         Optional<String> text(TableColumn column) {
-            String cell = record.get(headings.get(column.heading())).strip();
+            String cell = cell(column).text();
             return cell.isEmpty() || format.missing().contains(cell) ? Optional.empty() : Optional.of(cell);
         }
 
@@ -292,7 +329,19 @@ final class MappedTable {
                 return OptionalDouble.empty();
             }
             String number = cell.get();
-            if (format.decimalMark() == TableFormat.DecimalMark.COMMA) {
+            if (DATE.matcher(number).matches()) {
+                throw new Bad(last, "holds the date " + number, "write a number, and format the cell as one");
+            }
+            if (number.startsWith("#")) {
+                throw new Bad(last, "holds the error " + number, "mend the formula, or leave the cell empty");
+            }
+            if (format.decimalMark() == TableFormat.DecimalMark.POINT
+                    && COMMA.matcher(number).matches()) {
+                throw new Bad(
+                        last, "\"" + number + "\" has a comma", "say that commas are decimal marks, or take it out");
+            }
+            if (format.decimalMark() == TableFormat.DecimalMark.COMMA
+                    && !cell(column).number()) {
                 if (number.contains(".")) {
                     throw new Bad(
                             last, "\"" + number + "\" has a point where commas are decimal marks", "check the format");

@@ -1,11 +1,13 @@
 package staunch.ingest;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import staunch.units.InputFault;
 
 /**
- * How a table is written. Headings stand in its first line; lines that begin with # are comments.
+ * How a table is written, as text or in a workbook (.xlsx). Headings stand in its first line; in text, lines that begin with
+ * # are comments.
  *
  * @param delimiter between cells
  * @param decimalMark point or comma
@@ -13,9 +15,15 @@ import staunch.units.InputFault;
  *     "-999.25"
  * @param linesOfUnits lines below the heading that hold no values, such as a row of units
  * @param badRows what to do where a row cannot be read
+ * @param sheet of a workbook (.xlsx) that has several; empty where it has one, and for text
  */
 public record TableFormat(
-        char delimiter, DecimalMark decimalMark, Set<String> missing, int linesOfUnits, BadRows badRows) {
+        char delimiter,
+        DecimalMark decimalMark,
+        Set<String> missing,
+        int linesOfUnits,
+        BadRows badRows,
+        Optional<String> sheet) {
     /** Commas between cells, decimal points, empty cells for what is missing. */
     public static final TableFormat PLAIN = new TableFormat(',', DecimalMark.POINT, Set.of(), 0, BadRows.REFUSE_FILE);
 
@@ -33,8 +41,15 @@ public record TableFormat(
         LEAVE_OUT
     }
 
+    /** A table in text, or the one sheet of a workbook. */
+    public TableFormat(
+            char delimiter, DecimalMark decimalMark, Set<String> missing, int linesOfUnits, BadRows badRows) {
+        this(delimiter, decimalMark, missing, linesOfUnits, badRows, Optional.empty());
+    }
+
     public TableFormat {
         Objects.requireNonNull(badRows, "badRows");
+        Objects.requireNonNull(sheet, "sheet");
         missing = Set.copyOf(missing);
         if (decimalMark == DecimalMark.COMMA && delimiter == ',') {
             throw new InputFault("table format", "has commas both between cells and as decimal marks", "choose one");
@@ -46,11 +61,16 @@ public record TableFormat(
 
     /** The same with other signs for a missing value. */
     public TableFormat withMissing(String... signs) {
-        return new TableFormat(delimiter, decimalMark, Set.of(signs), linesOfUnits, badRows);
+        return new TableFormat(delimiter, decimalMark, Set.of(signs), linesOfUnits, badRows, sheet);
     }
 
     /** The same with bad rows left out. */
     public TableFormat leavingOutBadRows() {
-        return new TableFormat(delimiter, decimalMark, missing, linesOfUnits, BadRows.LEAVE_OUT);
+        return new TableFormat(delimiter, decimalMark, missing, linesOfUnits, BadRows.LEAVE_OUT, sheet);
+    }
+
+    /** The same for a sheet of a workbook. */
+    public TableFormat ofSheet(String name) {
+        return new TableFormat(delimiter, decimalMark, missing, linesOfUnits, badRows, Optional.of(name));
     }
 }

@@ -251,6 +251,6 @@ class OffsetTablesTest {
                         DataFileFault.class,
                         () -> OffsetTables.strengthTests(sheet, TableFormat.PLAIN, strength(depth, emw("sg")), SITES))
                 .getMessage();
-        assertTrue(fault.startsWith("book.xlsx: is a spreadsheet or a compressed file; save it as CSV"), fault);
+        assertTrue(fault.startsWith("book.xlsx: is a damaged workbook"), fault);
     }
 }
