@@ -9,9 +9,13 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import staunch.design.CaseHeader;
 import staunch.design.InputFile;
+import staunch.design.InputValue;
 import staunch.design.WellCase;
+import staunch.earth.OffsetEvidence;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.well.Datum;
@@ -24,6 +28,8 @@ import staunch.well.Datum;
  * @param header title block of the case
  * @param inputs files that were read, with their hashes
  * @param datum zero of all depths
+ * @param evidence what offset wells say, and what was made of it in the rock; null where the case names none
+ * @param register every number of the case with the place it was read from
  * @param designs results of each casing design
  * @param operations what follows after an influx, by casing design
  */
@@ -33,11 +39,15 @@ record MachineResults(
         CaseHeader header,
         List<InputFile> inputs,
         Datum datum,
+        Optional<OffsetEvidence> evidence,
+        List<InputValue> register,
         List<WellEnvelope> designs,
         List<DesignOperations> operations) {
     private static final int FORMAT = 1;
 
     MachineResults {
+        Objects.requireNonNull(evidence, "evidence");
+        register = List.copyOf(register);
         inputs = List.copyOf(inputs);
         designs = List.copyOf(designs);
         operations = List.copyOf(operations);
@@ -57,7 +67,15 @@ record MachineResults(
 
     static MachineResults of(WellCase wellCase, List<WellEnvelope> designs, List<DesignOperations> operations) {
         return new MachineResults(
-                FORMAT, Version.LIBRARY, wellCase.header(), wellCase.files(), wellCase.datum(), designs, operations);
+                FORMAT,
+                Version.LIBRARY,
+                wellCase.header(),
+                wellCase.files(),
+                wellCase.datum(),
+                wellCase.evidence(),
+                wellCase.register(),
+                designs,
+                operations);
     }
 
     void write(OutputStream out) throws IOException {

@@ -32,6 +32,7 @@ import staunch.units.Fault;
             CompareCommand.class,
             KillSheetCommand.class,
             ShoesCommand.class,
+            ExportCommand.class,
             KernelCommand.class,
             NotebookCommand.class,
             CommandLine.HelpCommand.class

@@ -114,6 +114,25 @@ class MainTest {
     }
 
     @Test
+    void exportWritesEveryTable() throws IOException {
+        Path book = folder.resolve("tables.xlsx");
+        Path csv = folder.resolve("tables");
+        assertEquals(ExitCode.USAGE, run("export", demo));
+        assertEquals(
+                ExitCode.OK,
+                run("export", demo, "--design", "Base", "--xlsx", book.toString(), "--csv", csv.toString()));
+        assertTrue(Files.size(book) > 10_000);
+        String summary = Files.readString(csv.resolve("base-section-summary.csv"));
+        assertEquals(5, summary.lines().count(), summary);
+        assertTrue(summary.startsWith("Section,Hole size [in],"), summary);
+        String register = Files.readString(csv.resolve("where-the-numbers-come-from.csv"));
+        assertTrue(register.contains("earth.weak_zones[Burdock sand].strength,14.25 ppg,case.yaml,"), register);
+        assertTrue(
+                register.contains("earth.pore_pressure.likely,6.25 ppg,pore-pressure.csv,3,Invented basin model"),
+                register);
+    }
+
+    @Test
     void aCommandLineThatIsNotUnderstoodNamesWhatIsWrong() {
         assertEquals(ExitCode.USAGE, run());
         assertTrue(err().contains("No command"), err());

@@ -71,7 +71,18 @@ class RecordJsonTest {
     void keysOfTheHeadAreFixed() throws IOException {
         List<String> keys = new ArrayList<>();
         tree().fieldNames().forEachRemaining(keys::add);
-        assertEquals(List.of("format", "library", "header", "inputs", "datum", "designs", "operations"), keys);
+        assertEquals(
+                List.of(
+                        "format",
+                        "library",
+                        "header",
+                        "inputs",
+                        "datum",
+                        "evidence",
+                        "register",
+                        "designs",
+                        "operations"),
+                keys);
         assertEquals(1, tree().get("format").intValue());
         assertEquals("0.1.0", tree().get("library").textValue());
     }

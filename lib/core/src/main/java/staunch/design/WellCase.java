@@ -30,6 +30,7 @@ import staunch.well.WellPath;
  * @param files it was read from; empty for a case built in code
  * @param warnings found while reading
  * @param evidence what offset wells say of it, and what was made of that in the rock; empty where the case names none
+ * @param register every number with the place it was read from; empty for a case built in code
  */
 public record WellCase(
         CaseHeader header,
@@ -42,9 +43,11 @@ public record WellCase(
         MethodOptions options,
         List<InputFile> files,
         List<Warning> warnings,
-        Optional<OffsetEvidence> evidence) {
+        Optional<OffsetEvidence> evidence,
+        List<InputValue> register) {
     public WellCase {
         Objects.requireNonNull(evidence, "evidence");
+        register = List.copyOf(register);
         Objects.requireNonNull(header, "header");
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(datum, "datum");
@@ -78,7 +81,19 @@ public record WellCase(
             MethodOptions options,
             List<InputFile> files,
             List<Warning> warnings) {
-        this(header, units, datum, path, earth, designs, equipment, options, files, warnings, Optional.empty());
+        this(
+                header,
+                units,
+                datum,
+                path,
+                earth,
+                designs,
+                equipment,
+                options,
+                files,
+                warnings,
+                Optional.empty(),
+                List.of());
     }
 
     /** The design of that name. */
@@ -100,6 +115,7 @@ public record WellCase(
     public WellCase withDesign(CasingDesign replacement) {
         List<CasingDesign> changed = new ArrayList<>(designs);
         changed.set(designs.indexOf(design(replacement.name())), replacement);
-        return new WellCase(header, units, datum, path, earth, changed, equipment, options, files, warnings, evidence);
+        return new WellCase(
+                header, units, datum, path, earth, changed, equipment, options, files, warnings, evidence, register);
     }
 }

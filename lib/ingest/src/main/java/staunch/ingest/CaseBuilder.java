@@ -11,6 +11,7 @@ import java.util.stream.Collectors;
 import staunch.control.CirculationMethod;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
+import staunch.design.InputValue;
 import staunch.design.WellCase;
 import staunch.earth.EarthModel;
 import staunch.earth.EquivalentZero;
@@ -31,6 +32,7 @@ final class CaseBuilder {
     private final Validator validator;
     private final FaultLog log;
     private final List<Warning> warnings = new ArrayList<>();
+    private final List<InputValue> ofOffsets = new ArrayList<>();
 
     CaseBuilder(Fields root, Validator validator, FaultLog log) {
         this.root = root;
@@ -87,7 +89,8 @@ final class CaseBuilder {
                         need(options),
                         directory.files(),
                         List.of(),
-                        evidence.map(EvidenceTransfer.Result::evidence)));
+                        evidence.map(EvidenceTransfer.Result::evidence),
+                        register()));
         return wellCase.map(c -> {
             new CaseWarnings(c, warnings).look();
             return new WellCase(
@@ -101,8 +104,15 @@ final class CaseBuilder {
                     c.options(),
                     c.files(),
                     warnings,
-                    c.evidence());
+                    c.evidence(),
+                    c.register());
         });
+    }
+
+    private List<InputValue> register() {
+        List<InputValue> all = new ArrayList<>(new Register(validator).of(root.mapping(), CaseKeys.CASE));
+        all.addAll(ofOffsets);
+        return all;
     }
 
     private static <T> T need(Optional<T> value) {
@@ -177,7 +187,7 @@ final class CaseBuilder {
                         .collect(Collectors.toSet()))
                 .orElse(Set.of());
         return root.nested("offset_evidence")
-                .flatMap(f -> new EvidenceBuilder(f, datum, directory, drops, units, log, warnings)
+                .flatMap(f -> new EvidenceBuilder(f, datum, directory, drops, units, log, warnings, ofOffsets)
                         .build(predicted, planned, path));
     }
 

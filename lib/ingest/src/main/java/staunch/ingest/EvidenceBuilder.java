@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import staunch.design.InputValue;
 import staunch.earth.DepthMatching;
 import staunch.earth.EarthModel;
 import staunch.earth.EvidenceTransfer;
@@ -30,6 +31,7 @@ import staunch.earth.Range;
 import staunch.earth.RockEstimates;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
+import staunch.units.Source;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
 import staunch.well.Datum;
@@ -48,6 +50,7 @@ final class EvidenceBuilder {
     private final UnitSystem units;
     private final FaultLog log;
     private final List<Warning> warnings;
+    private final List<InputValue> register;
     private final Map<String, List<StrengthTest>> tests = new HashMap<>();
     private final Map<String, List<PressurePoint>> points = new HashMap<>();
 
@@ -58,7 +61,9 @@ final class EvidenceBuilder {
             List<Drop> drops,
             UnitSystem units,
             FaultLog log,
-            List<Warning> warnings) {
+            List<Warning> warnings,
+            List<InputValue> register) {
+        this.register = register;
         this.block = block;
         this.datum = datum;
         this.directory = directory;
@@ -273,8 +278,16 @@ final class EvidenceBuilder {
         log.attempt(f.place(), () -> {
             try {
                 return f.needText("holds").equals("strength_tests")
-                        ? keep(OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites), shown, tests)
-                        : keep(OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites), shown, points);
+                        ? keep(
+                                OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites),
+                                shown,
+                                tests,
+                                StrengthTest::source)
+                        : keep(
+                                OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites),
+                                shown,
+                                points,
+                                PressurePoint::source);
             } catch (DataFileFault e) {
                 for (DataFileFault.Problem p : e.problems()) {
                     log.add(new Place(shown, p.line(), p.place()), "", p.problem(), p.advice());
@@ -284,9 +297,14 @@ final class EvidenceBuilder {
         });
     }
 
-    private <T> boolean keep(OffsetRows<T> rows, String shown, Map<String, List<T>> into) {
+    private <T> boolean keep(OffsetRows<T> rows, String shown, Map<String, List<T>> into, Function<T, Source> source) {
         for (OffsetRows.Row<T> row : rows.rows()) {
             into.computeIfAbsent(row.well(), n -> new ArrayList<>()).add(row.value());
+            for (OffsetRows.Written cell : row.cells()) {
+                String key = "offset_evidence.tables[" + row.well() + "]." + cell.column();
+                register.add(
+                        new InputValue(key, cell.text(), shown, row.line(), Optional.of(source.apply(row.value()))));
+            }
         }
         for (OffsetRows.LeftOut row : rows.leftOut()) {
             warnings.add(new Warning(

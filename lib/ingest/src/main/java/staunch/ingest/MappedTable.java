@@ -286,7 +286,7 @@ final class MappedTable {
             if (same != null) {
                 throw new Skip("repeats line " + same);
             }
-            rows.add(new OffsetRows.Row<>(name, value, row.line));
+            rows.add(new OffsetRows.Row<>(name, value, row.line, row.used));
         } catch (Skip e) {
             leftOut.add(new OffsetRows.LeftOut(row.line, name, e.getMessage()));
         } catch (Bad e) {
@@ -300,6 +300,7 @@ final class MappedTable {
     final class Row {
         private final List<Cell> cells;
         private final int line;
+        private final List<OffsetRows.Written> used = new ArrayList<>();
         private String last = "";
 
         private Row(List<Cell> cells, int line) {
@@ -352,6 +353,7 @@ final class MappedTable {
             if (Math.abs(quantity.value()) >= ABSENT) {
                 return OptionalDouble.empty();
             }
+            used.add(new OffsetRows.Written(last, (cell.get() + " " + column.unit()).strip()));
             return OptionalDouble.of(quantity.si(last, measure));
         }
 

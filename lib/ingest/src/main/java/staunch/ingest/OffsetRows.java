@@ -24,11 +24,26 @@ public record OffsetRows<T>(String file, List<Row<T>> rows, List<LeftOut> leftOu
      * @param well name of the wellbore
      * @param value what it says, with its own source down to line and column
      * @param line counted from 1
+     * @param cells numbers of it that were used, as written
      */
-    public record Row<T>(String well, T value, int line) {
+    public record Row<T>(String well, T value, int line, List<Written> cells) {
         public Row {
+            cells = List.copyOf(cells);
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(value, "value");
+        }
+    }
+
+    /**
+     * A number as it stands in the file.
+     *
+     * @param column its heading
+     * @param text as written, with the unit of the column
+     */
+    public record Written(String column, String text) {
+        public Written {
+            Objects.requireNonNull(column, "column");
+            Objects.requireNonNull(text, "text");
         }
     }
 

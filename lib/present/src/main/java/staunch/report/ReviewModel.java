@@ -45,6 +45,7 @@ import staunch.envelope.VolumetricOutcome;
 import staunch.envelope.WellEnvelope;
 import staunch.fluid.Mud;
 import staunch.limit.PressureRating;
+import staunch.table.EvidenceTables;
 import staunch.table.OperationTables;
 import staunch.table.OperationWords;
 import staunch.table.ResultTable;
@@ -100,12 +101,14 @@ final class ReviewModel {
         root.put("casing", table(Tables.casingProgramme(design, units)));
         root.put("holes", table(Tables.holeProgramme(design, units)));
         root.put("criteria", table(Tables.criteria(design, units)));
+        EquivalentZero zero = EquivalentZero.of(envelope.options().equivalentDensityFrom(), wellCase.datum());
+        root.put("tests", table(Tables.strengthTests(wellCase.earth(), zero, units)));
         root.put(
-                "tests",
-                table(Tables.strengthTests(
-                        wellCase.earth(),
-                        EquivalentZero.of(envelope.options().equivalentDensityFrom(), wellCase.datum()),
-                        units)));
+                "evidence",
+                wellCase.evidence()
+                        .map(e -> tables(EvidenceTables.all(e, zero, units)))
+                        .orElse(List.of()));
+        root.put("register", table(EvidenceTables.registerInBrief(wellCase.register(), units)));
         root.put(
                 "warnings",
                 warnings(Stream.concat(wellCase.warnings().stream(), envelope.warnings().stream())

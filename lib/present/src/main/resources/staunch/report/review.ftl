@@ -86,6 +86,10 @@ ${css}
 <@figure wellWindow/>
 </div>
 <div class="tables"><@table casing/><@table holes/><@table criteria/><@table tests/></div>
+<#if evidence?has_content>
+<h3>Offset evidence</h3>
+<div class="tables"><#list evidence as e><@table e/></#list></div>
+</#if>
 <#if warnings?has_content>
 <h4>Warnings for the whole well</h4>
 <ul class="warnings"><#list warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
@@ -178,6 +182,7 @@ ${css}
 <#if files?has_content>
 <table class="staunch"><thead><tr><th>File</th><th>SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>
 <#else><p class="none">The case was built in code, not read from files.</p></#if>
+<#if !register.empty><details><summary>Where the numbers come from</summary><@table register/></details></#if>
 <h4>Cautions</h4>
 <ul class="cautions">
 <li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
