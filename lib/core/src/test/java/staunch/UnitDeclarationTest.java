@@ -26,10 +26,15 @@ import staunch.units.Si;
 /** Every public number declares its unit, and every declaration is one that readers, tables and charts understand. */
 class UnitDeclarationTest {
     /**
-     * Numbers whose measure is carried beside them: the package of units itself, and the parts of a hand calculation.
+     * Numbers whose measure is carried beside them: the package of units itself, the parts of a hand calculation, and results
+     * as a run record keeps them.
      */
-    private static final Set<String> MEASURE_BESIDE =
-            Set.of("staunch.envelope.HandCalculation$Step", "staunch.envelope.HandCalculation$Term");
+    private static final Set<String> MEASURE_BESIDE = Set.of(
+            "staunch.envelope.HandCalculation$Step",
+            "staunch.envelope.HandCalculation$Term",
+            "staunch.design.ResultValue",
+            "staunch.design.Attribution",
+            "staunch.design.Attribution$Share");
 
     private static List<Class<?>> publicTypes() {
         return new ClassFileImporter()

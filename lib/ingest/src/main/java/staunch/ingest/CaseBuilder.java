@@ -33,6 +33,7 @@ final class CaseBuilder {
     private final FaultLog log;
     private final List<Warning> warnings = new ArrayList<>();
     private final List<InputValue> ofOffsets = new ArrayList<>();
+    private EvidenceRows evidence = EvidenceRows.NONE;
 
     CaseBuilder(Fields root, Validator validator, FaultLog log) {
         this.root = root;
@@ -115,6 +116,11 @@ final class CaseBuilder {
         return all;
     }
 
+    /** What tables said of offset wells. */
+    EvidenceRows evidence() {
+        return evidence;
+    }
+
     private static <T> T need(Optional<T> value) {
         return value.orElseThrow(FaultLog.Incomplete::new);
     }
@@ -186,9 +192,12 @@ final class CaseBuilder {
                         .map(t -> t.needText("name"))
                         .collect(Collectors.toSet()))
                 .orElse(Set.of());
-        return root.nested("offset_evidence")
-                .flatMap(f -> new EvidenceBuilder(f, datum, directory, drops, units, log, warnings, ofOffsets)
-                        .build(predicted, planned, path));
+        return root.nested("offset_evidence").flatMap(f -> {
+            EvidenceBuilder builder = new EvidenceBuilder(f, datum, directory, drops, units, log, warnings, ofOffsets);
+            Optional<EvidenceTransfer.Result> result = builder.build(predicted, planned, path);
+            evidence = builder.rows();
+            return result;
+        });
     }
 
     private Map<String, Criteria> criteria() {

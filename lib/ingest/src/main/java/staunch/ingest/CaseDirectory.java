@@ -32,11 +32,22 @@ final class CaseDirectory {
     private final String mainFile;
     private final FaultLog log;
     private final Map<String, String> hashes = new TreeMap<>();
+    private final List<InputFile> recorded;
 
     CaseDirectory(Path root, String mainFile, FaultLog log) {
+        this(root, mainFile, log, List.of());
+    }
+
+    private CaseDirectory(Path root, String mainFile, FaultLog log, List<InputFile> recorded) {
         this.root = root;
         this.mainFile = mainFile;
         this.log = log;
+        this.recorded = recorded;
+    }
+
+    /** Stands for files that were read by an earlier run; none of them is opened. */
+    static CaseDirectory recorded(List<InputFile> files, FaultLog log) {
+        return new CaseDirectory(Path.of(""), "", log, files);
     }
 
     /** Text of the case file. */
@@ -75,7 +86,7 @@ final class CaseDirectory {
     }
 
     List<InputFile> files() {
-        List<InputFile> files = new ArrayList<>();
+        List<InputFile> files = new ArrayList<>(recorded);
         if (hashes.containsKey(mainFile)) {
             files.add(new InputFile(mainFile, hashes.get(mainFile)));
         }

@@ -37,6 +37,11 @@ public final class CaseReader {
      * @throws CaseFaults with everything that is wrong
      */
     public static WellCase read(Path directoryOrYaml, List<Path> drops) throws CaseFaults {
+        return input(directoryOrYaml, drops).wellCase();
+    }
+
+    /** The case with what was read for it. */
+    static CaseInput input(Path directoryOrYaml, List<Path> drops) throws CaseFaults {
         Objects.requireNonNull(directoryOrYaml, "directoryOrYaml");
         List<Path> folders = List.copyOf(drops);
         Path file = Files.isDirectory(directoryOrYaml) ? directoryOrYaml.resolve(CASE_FILE) : directoryOrYaml;
@@ -55,14 +60,16 @@ public final class CaseReader {
         }
     }
 
-    private static WellCase read(CaseDirectory directory, List<Drop> drops, String name, FaultLog log)
+    private static CaseInput read(CaseDirectory directory, List<Drop> drops, String name, FaultLog log)
             throws CaseFaults {
-        Optional<WellCase> built = Optional.empty();
+        Optional<CaseInput> built = Optional.empty();
         try {
             Item.Mapping tree = YamlTree.read(directory.main(), name, log);
             Validator validator = new Validator(directory, log);
             validator.check(tree, CaseKeys.CASE, true);
-            built = new CaseBuilder(new Fields(tree, CaseKeys.CASE, validator), validator, log).build(directory, drops);
+            CaseBuilder builder = new CaseBuilder(new Fields(tree, CaseKeys.CASE, validator), validator, log);
+            Optional<WellCase> wellCase = builder.build(directory, drops);
+            built = wellCase.map(c -> CaseInput.of(c, tree, validator, builder.evidence()));
         } catch (FaultLog.Unreadable recorded) {
             // Its fault is in the log, and nothing was built.
             built = Optional.empty();

@@ -12,8 +12,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import staunch.design.InputLine;
 import staunch.design.InputValue;
 import staunch.earth.DepthMatching;
 import staunch.earth.EarthModel;
@@ -53,6 +55,7 @@ final class EvidenceBuilder {
     private final List<InputValue> register;
     private final Map<String, List<StrengthTest>> tests = new HashMap<>();
     private final Map<String, List<PressurePoint>> points = new HashMap<>();
+    private final List<InputLine> files = new ArrayList<>();
 
     EvidenceBuilder(
             Fields block,
@@ -88,7 +91,13 @@ final class EvidenceBuilder {
         Map<String, Known> known = wells();
         Map<String, OffsetSite> sites = known.entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().site()));
-        read(sites);
+        if (block.knows(EvidenceRows.TESTS)) {
+            EvidenceRows recorded = EvidenceRows.of(block);
+            tests.putAll(recorded.tests());
+            points.putAll(recorded.points());
+        } else {
+            read(sites);
+        }
         if (!log.isEmpty()) {
             return Optional.empty();
         }
@@ -111,6 +120,11 @@ final class EvidenceBuilder {
                     block.text("weak_zones").filter("tested"::equals).isPresent());
             return transfer.apply(predicted, normal, overburden, offsets, plannedTests);
         });
+    }
+
+    /** Every row that was read, by well, with the files they came from. */
+    EvidenceRows rows() {
+        return new EvidenceRows(tests, points, files);
     }
 
     private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
@@ -277,16 +291,19 @@ final class EvidenceBuilder {
     private void read(Fields f, Path path, String shown, Map<String, OffsetSite> sites) {
         log.attempt(f.place(), () -> {
             try {
-                return f.needText("holds").equals("strength_tests")
+                files.add(new InputLine("offset_evidence." + f.needText("holds"), shown));
+                return f.needText("holds").equals(EvidenceRows.TESTS)
                         ? keep(
                                 OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites),
                                 shown,
-                                tests,
+                                t -> tests.computeIfAbsent(t.well(), n -> new ArrayList<>())
+                                        .add(EvidenceRows.rounded(t.value())),
                                 StrengthTest::source)
                         : keep(
                                 OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites),
                                 shown,
-                                points,
+                                p -> points.computeIfAbsent(p.well(), n -> new ArrayList<>())
+                                        .add(EvidenceRows.rounded(p.value())),
                                 PressurePoint::source);
             } catch (DataFileFault e) {
                 for (DataFileFault.Problem p : e.problems()) {
@@ -297,9 +314,10 @@ final class EvidenceBuilder {
         });
     }
 
-    private <T> boolean keep(OffsetRows<T> rows, String shown, Map<String, List<T>> into, Function<T, Source> source) {
+    private <T> boolean keep(
+            OffsetRows<T> rows, String shown, Consumer<OffsetRows.Row<T>> into, Function<T, Source> source) {
         for (OffsetRows.Row<T> row : rows.rows()) {
-            into.computeIfAbsent(row.well(), n -> new ArrayList<>()).add(row.value());
+            into.accept(row);
             for (OffsetRows.Written cell : row.cells()) {
                 String key = "offset_evidence.tables[" + row.well() + "]." + cell.column();
                 register.add(

@@ -28,6 +28,11 @@ final class Fields {
         return mapping.get(key).map(Item::place).orElseGet(() -> Validator.at(mapping, key));
     }
 
+    /** Whether its block has such a key at all. */
+    boolean knows(String key) {
+        return block.key(key).isPresent();
+    }
+
     boolean has(String key) {
         return mapping.has(known(key).name());
     }

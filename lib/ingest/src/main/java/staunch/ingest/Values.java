@@ -56,7 +56,7 @@ final class Values {
         }
         OptionalDouble inside = inside(q, form);
         if (inside.isPresent()) {
-            return new Good<>(inside.getAsDouble());
+            return new Good<>(FixedDigits.round(inside.getAsDouble(), form.lowest(), form.highest()));
         }
         if (form.measure() == Measure.TEMPERATURE && si(q, Measure.TEMPERATURE).isEmpty()) {
             return new Bad<>(q.text() + " is below absolute zero", hint(q, form));
@@ -211,7 +211,7 @@ final class Values {
         if (!q.holds(Measure.EQUIVALENT_DENSITY) && q.holds(Measure.PRESSURE_GRADIENT)) {
             double density = q.si(Measure.PRESSURE_GRADIENT) / Physics.GRAVITY;
             if (density >= LEAST_EQUIVALENT && density <= GREATEST_EQUIVALENT) {
-                return new Good<>(new Equivalent(density));
+                return new Good<>(new Equivalent(FixedDigits.round(density, LEAST_EQUIVALENT, GREATEST_EQUIVALENT)));
             }
             Form.Amount gradient = new Form.Amount(
                     Measure.PRESSURE_GRADIENT,
@@ -233,7 +233,8 @@ final class Values {
         Form.Amount range = new Form.Amount(Measure.PRESSURE_ABSOLUTE, LEAST_PRESSURE, GREATEST_PRESSURE);
         OptionalDouble absolute = inside(q, range);
         if (absolute.isPresent()) {
-            return new Good<>(new Pressure(absolute.getAsDouble()));
+            return new Good<>(
+                    new Pressure(FixedDigits.round(absolute.getAsDouble(), LEAST_PRESSURE, GREATEST_PRESSURE)));
         }
         Form.Amount form = new Form.Amount(
                 Measure.PRESSURE_GAUGE, LEAST_PRESSURE - Physics.ATMOSPHERE, GREATEST_PRESSURE - Physics.ATMOSPHERE);
@@ -248,7 +249,7 @@ final class Values {
             if (output.isEmpty()) {
                 return new Bad<>("\"" + text + "\" counts strokes, and the section has no pump_output", "give it");
             }
-            double rate = good.value().si(Measure.FREQUENCY) * output.getAsDouble();
+            double rate = FixedDigits.round(good.value().si(Measure.FREQUENCY)) * output.getAsDouble();
             if (rate >= form.lowest() && rate <= form.highest()) {
                 return new Good<>(rate);
             }
@@ -260,5 +261,12 @@ final class Values {
                     "check pump_output and the strokes");
         }
         return amount(text, form);
+    }
+
+    /** A pump rate that was checked, in SI: strokes stay strokes, since the pump's output may be given elsewhere. */
+    static String pumpRateText(String text) {
+        Quantity quantity = Quantity.parse(text);
+        Measure measure = quantity.holds(Measure.FREQUENCY) ? Measure.FREQUENCY : Measure.FLOW_RATE;
+        return FixedDigits.text(quantity.si(measure)) + " " + measure.siUnit();
     }
 }

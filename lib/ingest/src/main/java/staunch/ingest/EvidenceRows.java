@@ -1,0 +1,150 @@
+package staunch.ingest;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import staunch.design.InputLine;
+import staunch.earth.PressurePoint;
+import staunch.earth.Quality;
+import staunch.earth.Standing;
+import staunch.earth.StrengthTest;
+import staunch.units.Measure;
+import staunch.units.Source;
+
+/**
+ * What tables of offset wells said, by well.
+ *
+ * @param tests strength tests, depths below the datum of their own well
+ * @param points formation pressures, likewise
+ * @param files which rows came from which file
+ */
+record EvidenceRows(
+        Map<String, List<StrengthTest>> tests, Map<String, List<PressurePoint>> points, List<InputLine> files) {
+    static final String TESTS = "strength_tests";
+    static final String POINTS = "formation_pressures";
+    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), List.of());
+
+    /** Numbers of ten digits, as those of the case itself. */
+    static StrengthTest rounded(StrengthTest test) {
+        return new StrengthTest(
+                test.name(),
+                FixedDigits.round(test.verticalDepth()),
+                FixedDigits.round(test.pressure()),
+                test.standing(),
+                test.testMudDensity().isPresent()
+                        ? OptionalDouble.of(FixedDigits.round(test.testMudDensity().getAsDouble()))
+                        : OptionalDouble.empty(),
+                test.source());
+    }
+
+    static PressurePoint rounded(PressurePoint point) {
+        return new PressurePoint(
+                point.name(),
+                FixedDigits.round(point.verticalDepth()),
+                FixedDigits.round(point.pressure()),
+                point.quality(),
+                point.source());
+    }
+
+    /** The rows as keys of a case, each under a name of its own, sorted. */
+    List<Item.Entry> entries(Place place) {
+        List<Item.Entry> entries = new ArrayList<>();
+        List<Item.Mapping> rows = new ArrayList<>();
+        tests.forEach((well, all) -> all.forEach(t -> rows.add(row(place, well, t))));
+        add(entries, TESTS, rows, place);
+        rows.clear();
+        points.forEach((well, all) -> all.forEach(p -> rows.add(row(place, well, p))));
+        add(entries, POINTS, rows, place);
+        return entries;
+    }
+
+    private static void add(List<Item.Entry> entries, String key, List<Item.Mapping> rows, Place place) {
+        rows.sort(Comparator.comparing(RecordText::row));
+        Set<String> names = new HashSet<>();
+        List<Item> named = new ArrayList<>();
+        for (Item.Mapping row : rows) {
+            String name = row.text("well").orElseThrow() + ": " + row.text("called").orElseThrow();
+            String unique = name;
+            for (int i = 2; !names.add(unique); i++) {
+                unique = name + " (" + i + ")";
+            }
+            List<Item.Entry> cells = new ArrayList<>();
+            cells.add(cell(place, "name", unique));
+            cells.addAll(row.entries());
+            named.add(new Item.Mapping(place, cells));
+        }
+        if (!named.isEmpty()) {
+            entries.add(new Item.Entry(key, place, new Item.Sequence(place, named)));
+        }
+    }
+
+    private static Item.Mapping row(Place place, String well, StrengthTest test) {
+        List<Item.Entry> cells = new ArrayList<>(List.of(
+                cell(place, "well", well),
+                cell(place, "called", test.name()),
+                cell(place, "tvd", CanonicalCase.si(test.verticalDepth(), Measure.DEPTH)),
+                cell(place, "standing", Form.Choice.name(test.standing())),
+                cell(place, "pressure", CanonicalCase.si(test.pressure(), Measure.PRESSURE_ABSOLUTE))));
+        test.testMudDensity()
+                .ifPresent(mud -> cells.add(cell(place, "test_mud", CanonicalCase.si(mud, Measure.DENSITY))));
+        source(cells, place, test.source());
+        return new Item.Mapping(place, cells);
+    }
+
+    private static Item.Mapping row(Place place, String well, PressurePoint point) {
+        List<Item.Entry> cells = new ArrayList<>(List.of(
+                cell(place, "well", well),
+                cell(place, "called", point.name()),
+                cell(place, "tvd", CanonicalCase.si(point.verticalDepth(), Measure.DEPTH)),
+                cell(place, "pressure", CanonicalCase.si(point.pressure(), Measure.PRESSURE_ABSOLUTE)),
+                cell(place, "quality", Form.Choice.name(point.quality()))));
+        source(cells, place, point.source());
+        return new Item.Mapping(place, cells);
+    }
+
+    private static void source(List<Item.Entry> cells, Place place, Source source) {
+        cells.add(cell(place, "source", source.document()));
+        if (!source.place().isBlank()) {
+            cells.add(cell(place, "place", source.place()));
+        }
+    }
+
+    private static Item.Entry cell(Place place, String key, String text) {
+        return new Item.Entry(key, place, new Item.Scalar(place, text));
+    }
+
+    /** The rows that a recorded case holds. */
+    static EvidenceRows of(Fields evidence) {
+        Map<String, List<StrengthTest>> tests = new HashMap<>();
+        for (Fields f : evidence.rows(TESTS)) {
+            tests.computeIfAbsent(f.needText("well"), w -> new ArrayList<>())
+                    .add(new StrengthTest(
+                            f.needText("called"),
+                            f.needAmount("tvd"),
+                            f.needAmount("pressure"),
+                            f.needChoice("standing", Standing.class),
+                            f.amount("test_mud"),
+                            source(f)));
+        }
+        Map<String, List<PressurePoint>> points = new HashMap<>();
+        for (Fields f : evidence.rows(POINTS)) {
+            points.computeIfAbsent(f.needText("well"), w -> new ArrayList<>())
+                    .add(new PressurePoint(
+                            f.needText("called"),
+                            f.needAmount("tvd"),
+                            f.needAmount("pressure"),
+                            f.needChoice("quality", Quality.class),
+                            source(f)));
+        }
+        return new EvidenceRows(tests, points, List.of());
+    }
+
+    private static Source source(Fields f) {
+        return new Source(f.needText("source"), f.text("place").orElse(""));
+    }
+}

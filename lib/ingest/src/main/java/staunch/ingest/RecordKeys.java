@@ -1,0 +1,76 @@
+package staunch.ingest;
+
+import java.util.ArrayList;
+import java.util.List;
+import staunch.earth.Quality;
+import staunch.earth.Standing;
+import staunch.units.Measure;
+
+/**
+ * The keys of a case as run records hold it: those of case files, but for the evidence of offset wells, of which a record
+ * holds the rows themselves in the place of how their tables are written.
+ */
+final class RecordKeys {
+    private static final double DEEPEST = 20_000;
+
+    static final Block TEST = Block.of(
+            "offset_test",
+            text("name").must(),
+            text("well").must(),
+            text("called").must(),
+            depth().must(),
+            Key.of("standing", new Form.Choice(Standing.class), "What the figure is worth.")
+                    .must(),
+            pressure().must(),
+            Key.of("test_mud", new Form.Amount(Measure.DENSITY, 0, 1e5), "Mud in the hole during the test."),
+            text("source").must(),
+            text("place"));
+
+    static final Block POINT = Block.of(
+            "offset_pressure",
+            text("name").must(),
+            text("well").must(),
+            text("called").must(),
+            depth().must(),
+            pressure().must(),
+            Key.of("quality", new Form.Choice(Quality.class), "What it is worth.").must(),
+            text("source").must(),
+            text("place"));
+
+    static final Block EVIDENCE = evidence();
+
+    static final Block CASE = new Block(
+            CaseKeys.CASE.name(),
+            CaseKeys.CASE.keys().stream()
+                    .map(k -> k.name().equals("offset_evidence")
+                            ? new Key(k.name(), new Form.Nested(EVIDENCE, true), k.needed(), k.meaning(), k.without())
+                            : k)
+                    .toList(),
+            CaseKeys.CASE.alternatives());
+
+    private RecordKeys() {}
+
+    private static Block evidence() {
+        List<Key> keys = new ArrayList<>(CaseKeys.OFFSET_EVIDENCE.keys());
+        keys.removeIf(k -> k.name().equals("tables"));
+        keys.add(rows(EvidenceRows.TESTS, TEST));
+        keys.add(rows(EvidenceRows.POINTS, POINT));
+        return new Block("offset_evidence", keys, CaseKeys.OFFSET_EVIDENCE.alternatives());
+    }
+
+    private static Key rows(String name, Block block) {
+        return Key.of(name, new Form.Rows(block, true, false, ""), "Rows of tables of offset wells.");
+    }
+
+    private static Key text(String name) {
+        return Key.of(name, new Form.Text(), "As the table has it.");
+    }
+
+    private static Key depth() {
+        return Key.of("tvd", new Form.Amount(Measure.DEPTH, 1, DEEPEST), "Vertical depth below the datum of its well.");
+    }
+
+    private static Key pressure() {
+        return Key.of("pressure", new Form.Amount(Measure.PRESSURE_ABSOLUTE, 1e5, 4e8), "Pressure at that depth.");
+    }
+}

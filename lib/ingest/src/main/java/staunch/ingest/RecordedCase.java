@@ -1,0 +1,74 @@
+package staunch.ingest;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import staunch.design.ChangedCase;
+import staunch.design.InputChange;
+import staunch.design.RunRecord;
+import staunch.design.WellCase;
+import staunch.units.InputFault;
+
+/** Cases rebuilt from what run records hold. */
+public final class RecordedCase {
+    private static final String RECORD = "run record";
+
+    private RecordedCase() {}
+
+    /**
+     * The case that a run was computed from.
+     *
+     * @throws InputFault where this version of the library finds a fault in it
+     */
+    public static WellCase of(RunRecord record) {
+        return build(tree(record), record);
+    }
+
+    /**
+     * The case between two runs, to be had with any part of what differs.
+     *
+     * @throws InputFault where the inputs of a record cannot be understood
+     */
+    public static ChangedCase between(RunRecord before, RunRecord after) {
+        Item.Mapping then = tree(before);
+        Item.Mapping now = tree(after);
+        List<InputChange> changes = CaseMixture.changes(then, now);
+        return new ChangedCase() {
+            @Override
+            public List<InputChange> changes() {
+                return changes;
+            }
+
+            @Override
+            public WellCase with(Set<String> made) {
+                return build(CaseMixture.of(then, now, made), before);
+            }
+        };
+    }
+
+    private static Item.Mapping tree(RunRecord record) {
+        try {
+            return InputLines.tree(record.inputs(), RECORD);
+        } catch (IllegalArgumentException e) {
+            throw new InputFault(
+                    RECORD, "holds something else than a case: " + e.getMessage(), "evaluate the case anew");
+        }
+    }
+
+    private static WellCase build(Item.Mapping tree, RunRecord record) {
+        FaultLog log = new FaultLog(RECORD);
+        CaseDirectory files = CaseDirectory.recorded(record.files(), log);
+        Validator validator = new Validator(files, log);
+        validator.check(tree, RecordKeys.CASE, true);
+        Optional<WellCase> built =
+                new CaseBuilder(new Fields(tree, RecordKeys.CASE, validator), validator, log).build(files, List.of());
+        if (!log.isEmpty() || built.isEmpty()) {
+            CaseFault first = log.all().faults().get(0);
+            throw new InputFault(
+                    first.field().isEmpty() ? "case" : first.field(),
+                    first.problem(),
+                    first.hint().isEmpty() ? "change it together with what it depends on" : first.hint());
+        }
+        return built.get();
+    }
+}

@@ -1,0 +1,101 @@
+package staunch.ingest;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import staunch.design.InputLine;
+import staunch.design.RunRecord;
+import staunch.design.Study;
+import staunch.design.WellCase;
+
+/** What must hold of every run record. */
+class RunRecordLawTest {
+    @TempDir
+    private Path directory;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"quillmarsh-1", "wrenskerry-2"})
+    void aRecordReadBackIsTheSameToTheByte(String well) throws Exception {
+        RunRecord record = Runs.record(Cases.ROOT.resolve("data").resolve(well), "Base");
+        String text = RecordFile.text(record);
+        Path file = directory.resolve("record.txt");
+        Files.writeString(file, text);
+        RunRecord read = RecordFile.read(file);
+        assertEquals(record, read);
+        assertEquals(text, RecordFile.text(read));
+        assertEquals(
+                text, RecordFile.text(Runs.record(Cases.ROOT.resolve("data").resolve(well), "Base")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"quillmarsh-1", "wrenskerry-2"})
+    void theCaseOfARecordIsTheCaseItself(String well) throws Exception {
+        CaseInput input = CaseInput.read(Cases.ROOT.resolve("data").resolve(well));
+        WellCase rebuilt = RecordedCase.of(Runs.record(input, "Base"));
+        assertEquals(
+                Study.of(input.wellCase()).evaluate(), Study.of(rebuilt).evaluate(), "every result to the last digit");
+        assertEquals(input.wellCase().designs(), rebuilt.designs());
+        assertEquals(input.wellCase().files(), rebuilt.files());
+        assertEquals(input.wellCase().header(), rebuilt.header());
+        assertEquals(input.wellCase().warnings(), rebuilt.warnings());
+    }
+
+    @Test
+    void unitsOfTheInputDoNotMatter() throws Exception {
+        Path field = Cases.ROOT.resolve("data/quillmarsh-1");
+        OtherUnits.metric(field, directory);
+        String yaml = Files.readString(directory.resolve("case.yaml"));
+        assertTrue(yaml.contains("shoe: 1066.8") && !yaml.contains(" ppg"), yaml);
+        RunRecord inField = Runs.record(field, "Base");
+        RunRecord inMetric = Runs.record(directory, "Base");
+        assertEquals(inField.inputs(), inMetric.inputs());
+        assertEquals(inField.results(), inMetric.results());
+        assertNotEquals(inField.files(), inMetric.files(), "the files themselves are others");
+    }
+
+    @Test
+    void theOrderOfTestsAndZonesDoesNotMatter() throws Exception {
+        Path subsea = Cases.ROOT.resolve("data/wrenskerry-2");
+        RunRecord before = Runs.record(subsea, "Base");
+        Cases.copy(subsea, directory);
+        Path tests = directory.resolve("strength-tests.csv");
+        List<String> lines = Files.readAllLines(tests);
+        Collections.swap(lines, 2, 4);
+        Files.write(tests, lines);
+        RunRecord after = Runs.record(directory, "Base");
+        assertEquals(before.inputs(), after.inputs());
+        assertEquals(before.results(), after.results());
+    }
+
+    @Test
+    void numbersHaveTenDigitsAndTheirUnit() throws Exception {
+        RunRecord record = Runs.record(Cases.ROOT.resolve("data/quillmarsh-1"), "Base");
+        List<InputLine> inputs = record.inputs();
+        assertTrue(inputs.contains(new InputLine("casing_strings[13 3/8 in casing].shoe", "1066.8 m")));
+        // 13.0 ppg: 13 × 0.45359237 kg / 0.003785411784 m³ (NIST SP 811).
+        assertTrue(inputs.contains(new InputLine("sections[8 1/2 in].mud.density", "1557.743555 kg/m3")));
+        assertTrue(
+                inputs.contains(new InputLine("options.gas_model", "dranchuk_abou_kassem")),
+                "a default is written out");
+        assertTrue(record.tables().contains(new InputLine("earth.strength.points", "strength.csv")));
+        assertTrue(record.files().stream().anyMatch(f -> f.path().equals("strength.csv")));
+    }
+
+    @Test
+    void textOfAnyKindComesBack() {
+        for (String text : List.of("a | b", "\\", " x ", "line\nline\r", "\u0007\u2028", "[x] = y]", "=", "Ä 9⅝")) {
+            String line = RecordText.escaped(text);
+            assertEquals(text, RecordText.plain(line));
+            assertTrue(line.equals(line.strip()) && line.lines().count() == 1 && !line.contains("|"), line);
+        }
+    }
+}
