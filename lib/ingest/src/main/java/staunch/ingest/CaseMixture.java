@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -29,7 +28,8 @@ final class CaseMixture {
             "design",
             "equipment",
             "criteria",
-            "options");
+            "options",
+            "offset_evidence");
 
     /** Blocks of which each row of a list is a part. */
     private static final Set<String> ROW_BY_ROW =
@@ -37,6 +37,9 @@ final class CaseMixture {
 
     /** Blocks that say nothing a result rests on. */
     private static final Set<String> WITHOUT_EFFECT = Set.of("title_block", "units");
+
+    /** Keys that tell where a value comes from; another source of the same value is no change. */
+    private static final Set<String> PROVENANCE = Set.of("source", "place");
 
     private final Predicate<String> later;
     private final Map<String, InputChange> changes = new LinkedHashMap<>();
@@ -75,7 +78,7 @@ final class CaseMixture {
 
     private Optional<Item> item(Optional<Item> before, Optional<Item> after, Key key, List<String> path) {
         if (same(before, after)) {
-            return before;
+            return after;
         }
         boolean both = before.isPresent() && after.isPresent();
         if (both
@@ -98,8 +101,7 @@ final class CaseMixture {
     private static final Item NONE = new Item.Sequence(new Place("", 0, ""), List.of());
 
     private static boolean rowByRow(Block block) {
-        return KEY_BY_KEY.contains(block.name())
-                || ROW_BY_ROW.contains(block.name());
+        return KEY_BY_KEY.contains(block.name()) || ROW_BY_ROW.contains(block.name());
     }
 
     /** Whether every row has a name of its own to be known by. */
@@ -125,7 +127,7 @@ final class CaseMixture {
             }
             Optional<Item> chosen = then.isPresent() && now.isPresent() && KEY_BY_KEY.contains(block.name())
                     ? Optional.of(mapping(b.get(name), a.get(name), block, here))
-                    : same(then, now) ? then : part(then, now, new Form.Nested(block, true), here);
+                    : same(then, now) ? now : part(then, now, new Form.Nested(block, true), here);
             chosen.ifPresent(mixed::add);
         }
         return mixed;
@@ -179,6 +181,9 @@ final class CaseMixture {
         Item any = after.or(() -> before).orElseThrow();
         if (any instanceof Item.Mapping) {
             for (Key key : InputLines.nested(form).keys()) {
+                if (PROVENANCE.contains(key.name())) {
+                    continue;
+                }
                 fields(
                         before.flatMap(b -> get(b, key)),
                         after.flatMap(a -> get(a, key)),
@@ -262,15 +267,23 @@ final class CaseMixture {
             return sameAll(x.items(), y.items());
         }
         if (a instanceof Item.Mapping x && b instanceof Item.Mapping y) {
-            return x.entries().stream()
+            List<Item.Entry> some = values(x);
+            List<Item.Entry> others = values(y);
+            return some.stream()
                             .map(Item.Entry::key)
                             .toList()
-                            .equals(y.entries().stream().map(Item.Entry::key).toList())
+                            .equals(others.stream().map(Item.Entry::key).toList())
                     && sameAll(
-                            x.entries().stream().map(Item.Entry::value).toList(),
-                            y.entries().stream().map(Item.Entry::value).toList());
+                            some.stream().map(Item.Entry::value).toList(),
+                            others.stream().map(Item.Entry::value).toList());
         }
-        return Objects.equals(a, b);
+        return false;
+    }
+
+    private static List<Item.Entry> values(Item.Mapping mapping) {
+        return mapping.entries().stream()
+                .filter(e -> !PROVENANCE.contains(e.key()))
+                .toList();
     }
 
     private static boolean sameAll(List<Item> a, List<Item> b) {

@@ -37,7 +37,8 @@ record EvidenceRows(
                 FixedDigits.round(test.pressure()),
                 test.standing(),
                 test.testMudDensity().isPresent()
-                        ? OptionalDouble.of(FixedDigits.round(test.testMudDensity().getAsDouble()))
+                        ? OptionalDouble.of(
+                                FixedDigits.round(test.testMudDensity().getAsDouble()))
                         : OptionalDouble.empty(),
                 test.source());
     }
@@ -68,7 +69,8 @@ record EvidenceRows(
         Set<String> names = new HashSet<>();
         List<Item> named = new ArrayList<>();
         for (Item.Mapping row : rows) {
-            String name = row.text("well").orElseThrow() + ": " + row.text("called").orElseThrow();
+            String name =
+                    row.text("well").orElseThrow() + ": " + row.text("called").orElseThrow();
             String unique = name;
             for (int i = 2; !names.add(unique); i++) {
                 unique = name + " (" + i + ")";

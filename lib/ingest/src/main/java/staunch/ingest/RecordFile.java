@@ -103,7 +103,9 @@ public final class RecordFile {
         String path = "[" + bracketed(result.design()) + "][" + bracketed(result.section()) + "].";
         line(text, path + "verdict", Form.Choice.name(result.verdict().outcome()));
         line(text, path + "statement", result.verdict().statement());
-        line(text, path + "governing", result.verdict().governing());
+        if (!result.verdict().governing().isEmpty()) {
+            line(text, path + "governing", result.verdict().governing());
+        }
         for (ResultValue value : result.values()) {
             String number = value.value().isPresent()
                     ? BigDecimal.valueOf(value.value().getAsDouble())
@@ -311,7 +313,7 @@ public final class RecordFile {
                     .findFirst()
                     .orElseThrow(() -> fault(file, outcome.number(), "is no verdict", DAMAGED));
             Line statement = need(lines, "statement", name);
-            Line governing = need(lines, "governing", name);
+            Line governing = lines.getOrDefault("governing", new Line(0, "", ""));
             List<ResultValue> values = new ArrayList<>();
             for (SectionQuantity quantity : SectionQuantity.values()) {
                 values.add(value(quantity, need(lines, Form.Choice.name(quantity), name)));

@@ -33,7 +33,8 @@ final class RecordKeys {
             text("called").must(),
             depth().must(),
             pressure().must(),
-            Key.of("quality", new Form.Choice(Quality.class), "What it is worth.").must(),
+            Key.of("quality", new Form.Choice(Quality.class), "What it is worth.")
+                    .must(),
             text("source").must(),
             text("place"));
 

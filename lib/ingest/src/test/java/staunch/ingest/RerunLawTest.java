@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -164,6 +167,46 @@ class RerunLawTest {
         assertEquals("shoe of string \"7 in liner\" and top of section \"6 in\"", joint.name());
         assertTrue(joint.together().contains("no casing shoe stands at"), joint.together());
         assertEquals("mud of section \"6 in\"", rerun.causes().get(1).name());
+    }
+
+    @Test
+    void anOffsetDropIsToldRowByRow() throws Exception {
+        CaseInput input = CaseInput.read(LAND, List.of(LAND.resolve("offset-drop")));
+        Rerun rerun = Runs.rerun(base(), Runs.record(input, "Base"));
+        assertEquals(
+                List.of(
+                        "strength test \"Quillmarsh South 3: FIT 9 5/8 in\"",
+                        "strength test \"Quillmarsh South 3: LOT 8 1/2 in\"",
+                        "formation pressure \"Quillmarsh South 3: Burdock sand\"",
+                        "formation pressure \"Quillmarsh South 3: Lower Bramblewort stringer\""),
+                names(rerun));
+        SectionChange flipped = rerun.flips().get(0);
+        assertEquals("8 1/2 in", flipped.section());
+        assertEquals(
+                List.of(Verdict.Outcome.FAILS, Verdict.Outcome.HOLDS, Verdict.Outcome.FAILS, Verdict.Outcome.FAILS),
+                flipped.effects().stream().map(SectionChange.Effect::alone).toList(),
+                "the leak-off test in the sand turns the verdict");
+    }
+
+    @Test
+    void theOrderOfDropsAndRowsDoesNotMatter() throws Exception {
+        Path drop = LAND.resolve("offset-drop");
+        List<Path> apart = new ArrayList<>();
+        for (String file : List.of("leak-off.csv", "formation-pressure.csv")) {
+            Path folder = Files.createDirectory(directory.resolve(file.replace(".csv", "")));
+            List<String> lines = new ArrayList<>(Files.readAllLines(drop.resolve(file)));
+            Collections.swap(lines, 2, 3);
+            Files.write(folder.resolve(file), lines);
+            apart.add(folder);
+        }
+        RunRecord together = Runs.record(CaseInput.read(LAND, List.of(drop)), "Base");
+        RunRecord one = Runs.record(CaseInput.read(LAND, apart), "Base");
+        Collections.reverse(apart);
+        RunRecord other = Runs.record(CaseInput.read(LAND, apart), "Base");
+        assertEquals(one.inputs(), other.inputs());
+        assertEquals(one.results(), other.results());
+        assertEquals(together.results(), one.results());
+        assertTrue(Runs.rerun(together, other).nothingChanged());
     }
 
     @Test

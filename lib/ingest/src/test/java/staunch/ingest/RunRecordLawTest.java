@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,8 @@ import staunch.design.InputLine;
 import staunch.design.RunRecord;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.earth.EarthModel;
+import staunch.earth.OffsetEvidence;
 
 /** What must hold of every run record. */
 class RunRecordLawTest {
@@ -49,12 +52,37 @@ class RunRecordLawTest {
         assertEquals(input.wellCase().warnings(), rebuilt.warnings());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"quillmarsh-1", "wrenskerry-2"})
+    void offsetDataAreInTheRecordToo(String well) throws Exception {
+        Path path = Cases.ROOT.resolve("data").resolve(well);
+        CaseInput input = CaseInput.read(path, List.of(path.resolve("offset-drop")));
+        RunRecord record = Runs.record(input, "Base");
+        WellCase rebuilt = RecordedCase.of(record);
+        EarthModel earth = input.wellCase().earth();
+        assertEquals(earth.porePressure(), rebuilt.earth().porePressure());
+        assertEquals(earth.strength(), rebuilt.earth().strength());
+        assertEquals(Set.copyOf(earth.tests()), Set.copyOf(rebuilt.earth().tests()));
+        assertEquals(Set.copyOf(earth.weakZones()), Set.copyOf(rebuilt.earth().weakZones()));
+        OffsetEvidence evidence = input.wellCase().evidence().orElseThrow();
+        OffsetEvidence recorded = rebuilt.evidence().orElseThrow();
+        assertEquals(evidence.tests(), recorded.tests());
+        assertEquals(evidence.points(), recorded.points());
+        assertEquals(Set.copyOf(evidence.changes()), Set.copyOf(recorded.changes()));
+        assertTrue(record.files().stream().anyMatch(f -> f.path().equals("offset-drop/leak-off.csv")));
+        assertTrue(
+                record.tables().contains(new InputLine("offset_evidence.strength_tests", "offset-drop/leak-off.csv")));
+        assertEquals(
+                record.results(),
+                RunRecord.results(List.of(Study.of(rebuilt).withDesign("Base").evaluate())));
+    }
+
     @Test
     void unitsOfTheInputDoNotMatter() throws Exception {
         Path field = Cases.ROOT.resolve("data/quillmarsh-1");
         OtherUnits.metric(field, directory);
         String yaml = Files.readString(directory.resolve("case.yaml"));
-        assertTrue(yaml.contains("shoe: 1066.8") && !yaml.contains(" ppg"), yaml);
+        assertTrue(yaml.contains("shoe: 1066.8") && !yaml.contains("density: 13.0 ppg"), yaml);
         RunRecord inField = Runs.record(field, "Base");
         RunRecord inMetric = Runs.record(directory, "Base");
         assertEquals(inField.inputs(), inMetric.inputs());
