@@ -11,7 +11,7 @@ import staunch.design.WellCase;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
-import staunch.ingest.CaseReader;
+import staunch.ingest.CaseInput;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
 
@@ -48,8 +48,13 @@ final class CaseArgument {
 
     /** Reads the case; every fault in it is told at once. */
     WellCase read() {
+        return input().wellCase();
+    }
+
+    /** Reads the case with what is to be put on record. */
+    CaseInput input() {
         try {
-            return CaseReader.read(path, drops);
+            return CaseInput.read(path, drops);
         } catch (CaseFaults e) {
             String faults = e.faults().stream().map(f -> "  " + f.text()).collect(Collectors.joining("\n"));
             int count = e.faults().size();

@@ -1,13 +1,22 @@
 package staunch.cli;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
+import staunch.design.Rerun;
+import staunch.design.RunRecord;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
+import staunch.ingest.CaseInput;
 import staunch.ingest.CaseReader;
+import staunch.ingest.DataFileFault;
+import staunch.ingest.RecordFile;
+import staunch.ingest.RecordedCase;
 import staunch.kernel.Notebook;
 import staunch.report.ResultHtml;
 import staunch.units.InputFault;
@@ -26,21 +35,73 @@ public final class Cells {
      * @throws CaseFaults with everything that is wrong in it
      */
     public static WellCase loadCase(String directory) throws CaseFaults {
+        return CaseReader.read(found(directory, "case directory", "name the directory that holds its case.yaml"));
+    }
+
+    /**
+     * Reads a case with what a run of it puts on record, and folders of offset data that came in later.
+     *
+     * @param directory of the case, relative to the folder of the notebook or to a folder above it
+     * @param drops folders of offset data, likewise
+     * @throws CaseFaults with everything that is wrong in it
+     */
+    public static CaseInput loadInput(String directory, String... drops) throws CaseFaults {
+        Path path = found(directory, "case directory", "name the directory that holds its case.yaml");
+        return CaseInput.read(
+                path,
+                List.of(drops).stream()
+                        .map(d -> found(d, "folder of offset data", "name the folder that holds its tables"))
+                        .toList());
+    }
+
+    /** Evaluates casing designs of a case and gives the record of the run; without names, the base design. */
+    public static RunRecord run(CaseInput input, String... designs) {
+        Study study = Study.of(input.wellCase());
+        List<String> names = designs.length == 0 ? List.of(study.design()) : List.of(designs);
+        List<WellEnvelope> envelopes = new ArrayList<>();
+        names.forEach(name -> envelopes.add(evaluate(study.withDesign(name))));
+        return input.record(Version.LIBRARY, envelopes);
+    }
+
+    /**
+     * Reads the record of an earlier run.
+     *
+     * @param file relative to the folder of the notebook or to a folder above it
+     * @throws DataFileFault where it is no record, is damaged or was written by a newer version
+     */
+    public static RunRecord loadRecord(String file) throws DataFileFault {
+        return RecordFile.read(found(file, "run record", "name a file that an earlier run left"));
+    }
+
+    /**
+     * Writes the record of a run as a whole or not at all.
+     *
+     * @param file relative to the folder of the notebook
+     */
+    public static Path saveRecord(RunRecord record, String file) throws IOException {
+        return RecordOption.write(record, Notebook.notebookFolder().resolve(file));
+    }
+
+    /** What changed between two runs, and because of what; work over a second shows its progress. */
+    public static Rerun compareRuns(RunRecord before, RunRecord after) {
+        try (CellProgress progress = new CellProgress("what changed")) {
+            return Rerun.of(before, after, RecordedCase.between(before, after), progress);
+        }
+    }
+
+    private static Path found(String path, String what, String advice) {
         Path here = Notebook.notebookFolder().toAbsolutePath();
         for (Path folder = here; folder != null; folder = folder.getParent()) {
-            if (Files.exists(folder.resolve(directory))) {
-                return CaseReader.read(folder.resolve(directory));
+            if (Files.exists(folder.resolve(path))) {
+                return folder.resolve(path);
             }
         }
-        throw new InputFault(
-                "case directory \"" + directory + "\"",
-                "is neither in " + here + " nor in a folder above it",
-                "name the directory that holds its case.yaml");
+        throw new InputFault(what + " \"" + path + "\"", "is neither in " + here + " nor in a folder above it", advice);
     }
 
     /** Evaluates a study; work over a second shows its progress. */
     public static WellEnvelope evaluate(Study study) {
-        try (CellProgress progress = new CellProgress(study.design())) {
+        try (CellProgress progress = new CellProgress("casing design " + study.design())) {
             return study.evaluate(progress);
         }
     }
@@ -59,19 +120,19 @@ public final class Cells {
     }
 
     private static final class CellProgress implements staunch.design.Progress, AutoCloseable {
-        private final String design;
+        private final String title;
         private final long start = System.nanoTime();
         private staunch.kernel.Progress shown;
         private long before;
 
-        CellProgress(String design) {
-            this.design = design;
+        CellProgress(String title) {
+            this.title = title;
         }
 
         @Override
         public void step(long done, long total, String what) {
             if (shown == null && System.nanoTime() - start > PATIENCE) {
-                shown = Notebook.progress("casing design " + design, total);
+                shown = Notebook.progress(title, total);
             }
             if (shown != null && done > before) {
                 shown.step(done - before);

@@ -18,6 +18,7 @@ import staunch.design.SectionComparison;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
+import staunch.ingest.CaseInput;
 import staunch.report.WholeFile;
 import staunch.table.ResultTable;
 import staunch.table.Tables;
@@ -60,9 +61,13 @@ final class CompareCommand implements Callable<Integer> {
                     + " tables.")
     private String file;
 
+    @Mixin
+    private RecordOption recordOption;
+
     @Override
     public Integer call() throws IOException {
-        WellCase wellCase = argument.read();
+        CaseInput input = argument.input();
+        WellCase wellCase = input.wellCase();
         UnitSystem shown = units.or(wellCase.units());
         List<String> names = designs.isEmpty()
                 ? wellCase.designs().stream().map(CasingDesign::name).toList()
@@ -73,6 +78,7 @@ final class CompareCommand implements Callable<Integer> {
             envelopes.add(argument.evaluate(study, shown, main.terminal()));
         }
         Comparison comparison = Comparison.of(wellCase, envelopes);
+        recordOption.write(input.record(Version.LIBRARY, envelopes));
         write(wellCase, comparison);
         if (!STANDARD_OUTPUT.equals(file)) {
             print(wellCase, comparison, shown);

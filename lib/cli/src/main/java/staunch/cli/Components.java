@@ -4,6 +4,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.units.Measure;
 import staunch.units.Si;
 
@@ -29,7 +30,7 @@ final class Components {
         if (declaration != null) {
             return Optional.of(Measure.of(declaration));
         }
-        return component.getType() != double.class
+        return component.getType() != double.class && component.getType() != OptionalDouble.class
                 ? Optional.empty()
                 : Arrays.stream(record.getClass().getRecordComponents())
                         .filter(c -> c.getType() == Measure.class)

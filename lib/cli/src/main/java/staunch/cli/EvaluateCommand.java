@@ -14,6 +14,7 @@ import staunch.design.CasingDesign;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
+import staunch.ingest.CaseInput;
 import staunch.report.WholeFile;
 
 /** {@code staunch evaluate}: every result as JSON. */
@@ -42,13 +43,19 @@ final class EvaluateCommand implements Callable<Integer> {
     @Option(
             names = "--json",
             paramLabel = "FILE",
-            required = true,
             description = "File to write, replaced as a whole; - writes to standard output.")
     private String file;
 
+    @Mixin
+    private RecordOption recordOption;
+
     @Override
     public Integer call() throws IOException {
-        WellCase wellCase = argument.read();
+        if (file == null && !recordOption.isGiven()) {
+            throw new CommandFailure(ExitCode.USAGE, "staunch: evaluate: name a file to write with --json or --record");
+        }
+        CaseInput input = argument.input();
+        WellCase wellCase = input.wellCase();
         List<String> names = designs.isEmpty()
                 ? wellCase.designs().stream().map(CasingDesign::name).toList()
                 : designs;
@@ -58,6 +65,14 @@ final class EvaluateCommand implements Callable<Integer> {
         for (Study study : studies) {
             envelopes.add(argument.evaluate(study, wellCase.units(), main.terminal()));
         }
+        recordOption.write(input.record(Version.LIBRARY, envelopes));
+        if (file != null) {
+            write(wellCase, studies, envelopes);
+        }
+        return verdict.exitCode(envelopes);
+    }
+
+    private void write(WellCase wellCase, List<Study> studies, List<WellEnvelope> envelopes) throws IOException {
         List<MachineResults.DesignOperations> operations = new ArrayList<>();
         for (Study study : studies) {
             operations.add(
@@ -71,6 +86,5 @@ final class EvaluateCommand implements Callable<Integer> {
         } else {
             WholeFile.write(Path.of(file), json::writeTo);
         }
-        return verdict.exitCode(envelopes);
     }
 }

@@ -21,7 +21,7 @@ import staunch.units.Fault;
             "0:The work is done. A section that fails its criterion is a result, not an error.",
             "1:The work could not be finished: a file could not be written, or the program has an error.",
             "2:The command line was not understood.",
-            "3:The case has faults; all of them are listed.",
+            "3:The case has faults, all of them are listed; or a run record cannot be used.",
             "4:With --fail-on-verdict: a section fails, or could not be assessed.",
             "5:A cell of a notebook failed; its page shows where."
         },
@@ -30,6 +30,7 @@ import staunch.units.Fault;
             EvaluateCommand.class,
             ReviewCommand.class,
             CompareCommand.class,
+            RerunCommand.class,
             KillSheetCommand.class,
             ShoesCommand.class,
             ExportCommand.class,

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import staunch.ingest.CaseFaults;
+import staunch.ingest.DataFileFault;
 import staunch.kernel.KernelIdentity;
 import staunch.kernel.SessionOptions;
 import staunch.units.Fault;
@@ -63,6 +64,8 @@ final class Notebooks {
         if (fault instanceof Fault known) {
             return Optional.of(known.text(units));
         }
-        return fault instanceof CaseFaults ? Optional.of(fault.getMessage()) : Optional.empty();
+        return fault instanceof CaseFaults || fault instanceof DataFileFault
+                ? Optional.of(fault.getMessage())
+                : Optional.empty();
     }
 }

@@ -20,6 +20,7 @@ import staunch.design.WellCase;
 import staunch.envelope.KickOperations;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
+import staunch.ingest.CaseInput;
 import staunch.kernel.NotebookRun;
 import staunch.report.KillSheetPage;
 import staunch.report.Review;
@@ -36,6 +37,8 @@ import staunch.units.UnitSystem;
         },
         mixinStandardHelpOptions = true)
 final class ReviewCommand implements Callable<Integer> {
+    private static final String RECORD_NAME = "record.txt";
+
     @ParentCommand
     private Main main;
 
@@ -71,7 +74,8 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        WellCase wellCase = argument.read();
+        CaseInput input = argument.input();
+        WellCase wellCase = input.wellCase();
         UnitSystem shown = units.or(wellCase.units());
         Study study = argument.study(
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
@@ -97,9 +101,12 @@ final class ReviewCommand implements Callable<Integer> {
                         runs.stream().map(r -> r.page().getFileName().toString()), sheets.stream())
                 .toList();
         Path page = ReviewPage.write(review, shown, directory, companions);
+        Path record =
+                RecordOption.write(input.record(Version.LIBRARY, List.of(envelope)), directory.resolve(RECORD_NAME));
         Optional<Path> document = pdf ? Optional.of(ReviewPdf.write(review, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
+        main.terminal().out().println("Record: " + record);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
         runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
         sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s)));

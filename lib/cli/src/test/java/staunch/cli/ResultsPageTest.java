@@ -48,6 +48,7 @@ class ResultsPageTest {
         reach(MachineResults.class);
         reach(MachineComparison.class);
         reach(MachineShoes.class);
+        reach(MachineRerun.class);
         while (!waiting.isEmpty()) {
             for (RecordComponent component : waiting.poll().getRecordComponents()) {
                 if (!RecordJson.LEFT_OUT.contains(component.getType())) {
@@ -129,7 +130,9 @@ class ResultsPageTest {
         if (declaration != null) {
             return component.getName() + Measure.of(declaration).jsonSuffix();
         }
-        return component.getType() == double.class ? component.getName() + "…" : component.getName();
+        return component.getType() == double.class || component.getType() == OptionalDouble.class
+                ? component.getName() + "…"
+                : component.getName();
     }
 
     private static String value(Type type) {

@@ -41,6 +41,9 @@ final class CaseMixture {
     /** Keys that tell where a value comes from; another source of the same value is no change. */
     private static final Set<String> PROVENANCE = Set.of("source", "place");
 
+    /** Keys of a row that its change is named by. */
+    private static final Set<String> IDENTITY = Set.of("name", "well", "called");
+
     private final Predicate<String> later;
     private final Map<String, InputChange> changes = new LinkedHashMap<>();
 
@@ -181,7 +184,10 @@ final class CaseMixture {
         Item any = after.or(() -> before).orElseThrow();
         if (any instanceof Item.Mapping) {
             for (Key key : InputLines.nested(form).keys()) {
-                if (PROVENANCE.contains(key.name())) {
+                Block block = InputLines.nested(form);
+                boolean told = PROVENANCE.contains(key.name())
+                        || ROW_BY_ROW.contains(block.name()) && IDENTITY.contains(key.name());
+                if (told) {
                     continue;
                 }
                 fields(

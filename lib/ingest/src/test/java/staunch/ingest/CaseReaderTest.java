@@ -93,7 +93,7 @@ class CaseReaderTest {
                 .operations();
         assertEquals(new OperationsPlan.InfluxChoice.RequiredOrDetectable(), land.influx());
         assertEquals(
-                10 * 42 * 231 * Math.pow(0.0254, 3), land.surfaceLineVolume().getAsDouble(), 1e-12);
+                10 * 42 * 231 * Math.pow(0.0254, 3), land.surfaceLineVolume().getAsDouble(), 1e-9);
         assertEquals(100 * 6894.757293168, land.volumetric().working().getAsDouble(), 1e-4);
         assertEquals(Optional.of(true), land.yielding().floatInString());
         assertTrue(land.killRate().isEmpty() && land.migration().isEmpty(), "left to their defaults");

@@ -18,6 +18,8 @@ import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import staunch.chart.Palette.Dash;
 import staunch.chart.Plot.Look;
+import staunch.design.SectionChange;
+import staunch.design.SectionQuantity;
 import staunch.design.ShoeSearch;
 import staunch.design.ShoeStretch;
 import staunch.design.ShoeWindow;
@@ -331,6 +333,16 @@ public final class Charts {
                     .append('.');
         }
         return plot.image(title, alt.toString());
+    }
+
+    /** Shares of each cause in the change of one result between two runs. */
+    public static Figure attribution(SectionChange section, SectionQuantity quantity, UnitSystem units) {
+        return section.attribution(quantity)
+                .map(a -> new AttributionChart(section, a, units).image())
+                .orElseGet(() -> new NotDrawn(
+                        "What changed " + quantity.title() + " of " + section.section() + ", design "
+                                + section.design(),
+                        "it did not change, or nothing is attributed"));
     }
 
     private static final Look DRILLED = Look.marked(Palette.VERMILLION, Dash.SOLID, SeriesMarkers.CIRCLE);

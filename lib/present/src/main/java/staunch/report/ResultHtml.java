@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import staunch.design.Comparison;
+import staunch.design.Rerun;
+import staunch.design.SectionChange;
 import staunch.design.ShoeSearch;
 import staunch.envelope.Assumption;
 import staunch.envelope.HandCalculation;
@@ -26,6 +28,8 @@ import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
 import staunch.envelope.WeakPoint;
 import staunch.envelope.WellEnvelope;
+import staunch.table.RerunTables;
+import staunch.table.RerunWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
 import staunch.table.ShoeTables;
@@ -94,6 +98,12 @@ public final class ResultHtml {
         }
         if (result instanceof InfluxMargin margin) {
             return Optional.of(margin(margin, units));
+        }
+        if (result instanceof Rerun rerun) {
+            return Optional.of(rerun(rerun, units));
+        }
+        if (result instanceof SectionChange section) {
+            return Optional.of(change(section, units));
         }
         if (result instanceof ResultTable table) {
             return Optional.of(new Parts(table.name(), Map.of(), List.of(table)));
@@ -165,6 +175,34 @@ public final class ResultHtml {
             return Optional.of(new Parts(quantity.text(), Map.of(), List.of()));
         }
         return Optional.empty();
+    }
+
+    private static Parts rerun(Rerun rerun, UnitSystem units) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        lines.put("answer", RerunWords.answer(rerun));
+        rerun.flips().stream()
+                .filter(s -> !RerunWords.turnedBy(s).isEmpty())
+                .forEach(s -> lines.put(RerunWords.name(s), RerunWords.turnedBy(s)));
+        if (!rerun.notAttributed().isEmpty()) {
+            lines.put("not attributed", rerun.notAttributed());
+        }
+        List<ResultTable> tables = new ArrayList<>();
+        tables.add(RerunTables.sections(rerun, units));
+        if (!rerun.causes().isEmpty()) {
+            tables.add(RerunTables.causes(rerun, units));
+        }
+        return new Parts("What changed on " + rerun.well(), lines, tables);
+    }
+
+    private static Parts change(SectionChange section, UnitSystem units) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        if (section.flips()) {
+            lines.put("verdict flips", RerunWords.flip(section));
+            lines.put("because", RerunWords.turnedBy(section));
+        } else {
+            lines.put("verdict", section.changed() ? "does not flip" : "nothing changed");
+        }
+        return new Parts(RerunWords.name(section), lines, List.of(RerunTables.values(section, units)));
     }
 
     private static Parts well(WellEnvelope envelope, UnitSystem units) {

@@ -1,0 +1,181 @@
+package staunch.table;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import staunch.design.Cause;
+import staunch.design.ChangedField;
+import staunch.design.InputChange;
+import staunch.design.Rerun;
+import staunch.design.ResultValue;
+import staunch.design.SectionChange;
+import staunch.design.SectionQuantity;
+import staunch.envelope.Verdict;
+import staunch.units.Measure;
+import staunch.units.Quantity;
+import staunch.units.UnitFault;
+import staunch.units.UnitSystem;
+
+/** What changed between two runs in words, with numbers in chosen units. */
+public final class RerunWords {
+    private static final String ARROW = " → ";
+    private static final int MOST_FIELDS = 4;
+    private static final String AT_MOST = "at most, ";
+
+    private RerunWords() {}
+
+    /** The answer in a sentence or two: which verdicts flip, or that none does, or that nothing changed. */
+    public static String answer(Rerun rerun) {
+        if (rerun.nothingChanged()) {
+            return "Nothing changed: the same input, methods and library, and the same results.";
+        }
+        List<SectionChange> flips = rerun.flips();
+        if (!flips.isEmpty()) {
+            return (flips.size() == 1 ? "One verdict flips: " : flips.size() + " verdicts flip: ")
+                    + flips.stream().map(RerunWords::flip).collect(Collectors.joining("; "))
+                    + ".";
+        }
+        long changed = rerun.sections().stream().filter(SectionChange::changed).count();
+        if (changed == 0) {
+            return "No result changed, although there are changes of the input: " + names(rerun.causes()) + ".";
+        }
+        return "No verdict flips; results of " + (changed == 1 ? "one section" : changed + " sections") + " changed.";
+    }
+
+    /** Which verdict becomes which. */
+    public static String flip(SectionChange section) {
+        return name(section) + ", " + outcome(section.before().map(r -> r.verdict())) + ARROW
+                + outcome(section.after().map(r -> r.verdict()));
+    }
+
+    /** Section and design. */
+    public static String name(SectionChange section) {
+        return section.section() + " (" + section.design() + ")";
+    }
+
+    /** Which causes turn the verdict by themselves, or that only several do together; empty where it does not flip. */
+    public static String turnedBy(SectionChange section) {
+        if (!section.flips() || section.effects().isEmpty()) {
+            return "";
+        }
+        Verdict.Outcome now = section.after().orElseThrow().verdict().outcome();
+        List<String> alone = section.effects().stream()
+                .filter(e -> e.alone() == now)
+                .map(SectionChange.Effect::cause)
+                .toList();
+        if (alone.size() == 1) {
+            return "Turned by " + alone.get(0) + " alone.";
+        }
+        if (alone.size() > 1) {
+            return "Turned by each of these alone: " + String.join("; ", alone) + ".";
+        }
+        return "Turned by no cause alone; made one after the other, by " + lastTurn(section, now) + ".";
+    }
+
+    private static String lastTurn(SectionChange section, Verdict.Outcome now) {
+        String turn = section.effects().get(0).cause();
+        Verdict.Outcome reached = section.before().orElseThrow().verdict().outcome();
+        for (SectionChange.Effect effect : section.effects()) {
+            if (effect.inSequence() == now && reached != now) {
+                turn = effect.cause();
+            }
+            reached = effect.inSequence();
+        }
+        return turn;
+    }
+
+    private static String names(List<Cause> causes) {
+        return causes.stream().map(Cause::name).collect(Collectors.joining("; "));
+    }
+
+    static String outcome(Optional<Verdict> verdict) {
+        return verdict.map(v -> v.outcome().title()).orElse("no such section");
+    }
+
+    /** A recorded value: its number, rounded down, or what there is in its place. */
+    public static String value(ResultValue value, UnitSystem units) {
+        if (value.value().isEmpty()) {
+            int colon = value.outcome().indexOf(':');
+            return colon < 0 ? value.outcome() : value.outcome().substring(0, colon);
+        }
+        boolean required = value.quantity() == SectionQuantity.DRILLED_REQUIRED
+                || value.quantity() == SectionQuantity.SWABBED_REQUIRED;
+        return (value.outcome().startsWith(AT_MOST) ? "at most " : "")
+                + units.text(
+                        value.value().getAsDouble(),
+                        value.measure(),
+                        required ? RoundingMode.HALF_EVEN : RoundingMode.FLOOR);
+    }
+
+    /** A change with its sign; empty where it is no number. */
+    public static String change(OptionalDouble change, Measure measure, UnitSystem units) {
+        if (change.isEmpty()) {
+            return "";
+        }
+        String text = units.text(change.getAsDouble(), measure);
+        return change.getAsDouble() > 0 ? "+" + text : text;
+    }
+
+    /** What is different about a cause: its values before and after. */
+    public static String details(Cause cause, UnitSystem units) {
+        List<String> parts = new ArrayList<>();
+        for (InputChange change : cause.changes()) {
+            List<ChangedField> fields = change.fields();
+            if (!fields.isEmpty() && fields.stream().allMatch(f -> f.before().isEmpty())) {
+                parts.add("new: " + values(fields, ChangedField::after, units));
+                continue;
+            }
+            if (!fields.isEmpty() && fields.stream().allMatch(f -> f.after().isEmpty())) {
+                parts.add("gone: " + values(fields, ChangedField::before, units));
+                continue;
+            }
+            fields.stream().limit(MOST_FIELDS).map(f -> field(f, units)).forEach(parts::add);
+            if (fields.size() > MOST_FIELDS) {
+                parts.add("and " + (fields.size() - MOST_FIELDS) + " more values");
+            }
+        }
+        return String.join("; ", parts);
+    }
+
+    private static String values(
+            List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
+        String some = fields.stream()
+                .limit(MOST_FIELDS)
+                .map(f -> place(f, units) + " " + text(which.apply(f), f.measure(), units))
+                .collect(Collectors.joining(", "));
+        return fields.size() > MOST_FIELDS ? some + " and " + (fields.size() - MOST_FIELDS) + " more values" : some;
+    }
+
+    /** One value before and after. */
+    public static String field(ChangedField field, UnitSystem units) {
+        return place(field, units) + " " + text(field.before(), field.measure(), units) + ARROW
+                + text(field.after(), field.measure(), units);
+    }
+
+    private static String place(ChangedField field, UnitSystem units) {
+        return field.place().isEmpty() ? field.name() : field.name() + " at " + depth(field.place(), units);
+    }
+
+    private static String depth(String place, UnitSystem units) {
+        return place.endsWith(" m") ? text(place, Optional.of(Measure.DEPTH), units) : place;
+    }
+
+    private static String text(String recorded, Optional<Measure> measure, UnitSystem units) {
+        if (recorded.isEmpty()) {
+            return "not given";
+        }
+        if (measure.isEmpty()) {
+            return recorded.replace('_', ' ');
+        }
+        try {
+            return units.precise(Quantity.parse(recorded).si(measure.get()), measure.get());
+        } catch (UnitFault noQuantity) {
+            // The name of a row may end like a depth.
+            return recorded;
+        }
+    }
+}
