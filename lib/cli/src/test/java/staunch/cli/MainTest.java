@@ -329,6 +329,76 @@ class MainTest {
     }
 
     @Test
+    void rerunTellsWhichVerdictFlipsAndBecauseOfWhat() throws IOException {
+        Path record = folder.resolve("before.txt");
+        assertEquals(ExitCode.OK, run("evaluate", demo, "--record", record.toString()));
+        assertEquals("", out() + err());
+        String drop = SOURCE.resolve("offset-drop").toString();
+        Path page = folder.resolve("page");
+        assertEquals(
+                ExitCode.OK,
+                run("rerun", demo, "--with", drop, "--against", record.toString(), "--out", page.toString()));
+        assertEquals("", err());
+        String text = out();
+        assertTrue(text.contains("One verdict flips: 8 1/2 in (Base), fails → holds."), text);
+        assertTrue(text.contains("Turned by strength test \"Quillmarsh South 3: LOT 8 1/2 in\" alone."), text);
+        assertTrue(text.indexOf("8 1/2 in (Base), fails") < text.indexOf("8 1/2 in (Early liner)"), text);
+        assertTrue(text.contains("remainder") && text.contains("new: tvd 9393 ft, standing leak off"), text);
+        String html = Files.readString(page.resolve("rerun.html"));
+        assertTrue(html.contains("One verdict flips") && html.contains("<svg") && html.contains("Cautions"));
+        run("rerun", demo, "--with", drop, "--against", record.toString(), "--json", "-");
+        JsonNode json = new ObjectMapper().readTree(out());
+        assertEquals("8 1/2 in", json.at("/rerun/sections/0/section").textValue());
+        assertTrue(json.at("/rerun/sections/0/attributions/0/total_m3").doubleValue() > 1);
+        assertFalse(json.at("/nothingChanged").booleanValue());
+    }
+
+    @Test
+    void rerunOfTheSameCaseSaysThatNothingChanged() throws IOException {
+        Path page = folder.resolve("page");
+        run("review", demo, "--out", page.toString());
+        Path record = page.resolve("record.txt");
+        assertTrue(out().contains("Record: " + record), out());
+        Path again = folder.resolve("again.txt");
+        assertEquals(ExitCode.OK, run("rerun", demo, "--against", record.toString(), "--record", again.toString()));
+        assertTrue(out().contains("Nothing changed"), out());
+        assertArrayEquals(Files.readAllBytes(record), Files.readAllBytes(again), "byte by byte");
+        assertEquals(ExitCode.VERDICT, run("rerun", demo, "--against", record.toString(), "--fail-on-verdict"));
+    }
+
+    @Test
+    void aRecordThatCannotBeUsedIsToldAndNothingIsWritten() throws IOException {
+        Path record = folder.resolve("before.txt");
+        run("evaluate", demo, "--record", record.toString());
+        String text = Files.readString(record);
+        String subsea = SOURCE.resolveSibling("wrenskerry-2").toString();
+        for (String broken : List.of(
+                text.substring(0, 900), text.replace("format 1", "format 2"), text.replace("13 3/8", "13 5/8"), "")) {
+            Files.writeString(record, broken);
+            assertEquals(
+                    ExitCode.CASE_FAULTS,
+                    run(
+                            "rerun",
+                            demo,
+                            "--against",
+                            record.toString(),
+                            "--json",
+                            folder.resolve("r.json").toString()));
+            assertTrue(err().startsWith("staunch: --against: before.txt"), err());
+            assertEquals(1, err().lines().count(), err());
+            assertEquals("", out());
+            assertEquals(List.of(record), written());
+        }
+        assertEquals(
+                ExitCode.CASE_FAULTS,
+                run("rerun", demo, "--against", folder.resolve("no").toString()));
+        Files.writeString(record, text);
+        assertEquals(ExitCode.CASE_FAULTS, run("rerun", subsea, "--against", record.toString()));
+        assertTrue(err().contains("Quillmarsh 1") && err().contains("Wrenskerry 2"), err());
+        assertEquals(ExitCode.USAGE, run("rerun", demo));
+    }
+
+    @Test
     void reviewRunsANotebookOnTheSameCaseAndLinksItsPage() throws IOException {
         String notebook = SOURCE.resolve("../../notebooks/02-section-review.ipynb")
                 .normalize()

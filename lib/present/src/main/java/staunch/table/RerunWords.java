@@ -141,8 +141,7 @@ public final class RerunWords {
         return String.join("; ", parts);
     }
 
-    private static String values(
-            List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
+    private static String values(List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
         String some = fields.stream()
                 .limit(MOST_FIELDS)
                 .map(f -> place(f, units) + " " + text(which.apply(f), f.measure(), units))
