@@ -1,5 +1,6 @@
 package staunch.control;
 
+import java.util.Arrays;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.LowerEnd;
 import staunch.influx.MudColumn;
@@ -73,6 +74,24 @@ public final class MudBelowInflux implements LowerEnd {
      */
     public record KillMud(
             @Si("kg/m3") double density, @Si("m3") double stringVolume) {}
+
+    /**
+     * Measured depths of the lower end of the influx at which its pressure bends: where kill mud turns the bit, and where
+     * its front passes a change of cross-section. None without kill mud.
+     */
+    @Si(value = "m", kind = Kind.DEPTH)
+    public double[] bends() {
+        double[] found = new double[grid.pieces() + 1];
+        double room = grid.volume(grid.top(), grid.bottom());
+        int n = 0;
+        for (int i = grid.pieces(); killMudFollows && i > 0; i--) {
+            double pumped = stringVolume + grid.volume(grid.measuredDepth(i), grid.bottom());
+            if ((i == grid.pieces() || grid.isBreak(i)) && pumped > 0 && pumped < room) {
+                found[n++] = grid.topOfVolume(grid.bottom(), pumped);
+            }
+        }
+        return Arrays.copyOf(found, n);
+    }
 
     @Override
     @Si(value = "Pa", kind = Kind.ABSOLUTE)

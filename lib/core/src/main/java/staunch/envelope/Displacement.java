@@ -26,6 +26,9 @@ final class Displacement {
     /** A local low this close to the best found so far is worth a search; samples are close enough to miss no more. */
     private static final double NEAR_BEST = 1.05;
 
+    /** Where a step may hide a low. */
+    private static final int PARTS_OF_A_STEP = 6;
+
     private final AnnulusGrid grid;
     private final FormationLimit limit;
     private final GasColumn column;
@@ -33,6 +36,9 @@ final class Displacement {
 
     /** No gas column can meet the mud line from above this pressure. */
     private double greatestMudPressure = Double.POSITIVE_INFINITY;
+
+    /** Whether the mass may swing within a span that has no break. */
+    private boolean wavy;
 
     private double foundTop;
     private double foundBottom;
@@ -168,10 +174,16 @@ final class Displacement {
                 below);
     }
 
-    /** Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit. */
-    double leastMassWhileRising(LowerEnd mudLine) {
+    /**
+     * Smallest mass over all tops; {@link #UNLIMITED} where no state reaches the limit.
+     *
+     * @param mudLine pressure of the mud below the gas
+     * @param bends measured depths at which it bends
+     */
+    double leastMassWhileRising(LowerEnd mudLine, double[] bends) {
         bestMass = UNLIMITED;
         kinkCount = 0;
+        wavy = bends.length > 0 || grid.isCurvedBelow(limit.top(0));
         greatestMudPressure = 0;
         for (int i = 0; i <= grid.pieces(); i++) {
             greatestMudPressure =
@@ -179,13 +191,12 @@ final class Displacement {
         }
         for (int i = grid.pieces() - 1; i > 0 && grid.measuredDepth(i) > limit.top(0); i--) {
             if (grid.isBreak(i)) {
-                double lower = grid.measuredDepth(i);
-                double z = grid.verticalDepth(i);
-                double mass = massAtLowerEnd(lower, z, mudLine.pressure(lower, z));
-                keep(mass);
-                if (mass != UNLIMITED) {
-                    addKink(foundTop);
-                }
+                lowerEndAt(grid.measuredDepth(i), grid.verticalDepth(i), mudLine);
+            }
+        }
+        for (double bend : bends) {
+            if (bend > limit.top(0)) {
+                lowerEndAt(bend, grid.verticalAt(bend), mudLine);
             }
         }
         double spacing = (limit.bottom(limit.segments() - 1) - limit.top(0)) / samples;
@@ -200,6 +211,14 @@ final class Displacement {
         foundBottom = bestBottom;
         foundSegment = bestSegment;
         return bestMass;
+    }
+
+    private void lowerEndAt(double measured, double vertical, LowerEnd mudLine) {
+        double mass = massAtLowerEnd(measured, vertical, mudLine.pressure(measured, vertical));
+        keep(mass);
+        if (mass != UNLIMITED) {
+            addKink(foundTop);
+        }
     }
 
     private void keep(double mass) {
@@ -243,9 +262,27 @@ final class Displacement {
         scan(first, last, from, to, spacing, mudLine);
     }
 
-    /** Samples a span without breaks and searches each bracket whose middle is the lowest. */
     private void scan(int first, int last, double from, double to, double spacing, LowerEnd mudLine) {
         int n = Math.max(2, (int) Math.ceil((to - from) / spacing));
+        if (!wavy) {
+            scan(first, last, from, to, n, mudLine);
+            return;
+        }
+        // Along a curve, or behind kill mud, a step may hide a low: those that come near the best are looked into.
+        double h = (to - from) / n;
+        double above = at(first, last, from, mudLine);
+        for (int i = 1; i <= n; i++) {
+            double end = i == n ? to : from + i * h;
+            double below = at(first, last, end, mudLine);
+            if (Math.min(above, below) < NEAR_BEST * bestMass) {
+                scan(first, last, from + (i - 1) * h, end, PARTS_OF_A_STEP, mudLine);
+            }
+            above = below;
+        }
+    }
+
+    /** Samples a span without breaks and searches each bracket whose middle is the lowest. */
+    private void scan(int first, int last, double from, double to, int n, LowerEnd mudLine) {
         double h = (to - from) / n;
         double m0 = at(first, last, from, mudLine);
         double m1 = at(first, last, from + h, mudLine);

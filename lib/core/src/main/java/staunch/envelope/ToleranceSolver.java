@@ -113,7 +113,7 @@ final class ToleranceSolver {
         return (measured, vertical) -> atRest.pressure(measured, vertical) + hole.frictionAbove(measured, true);
     }
 
-    private LowerEnd mudAtRest(DrilledHole hole, Kick kick) {
+    private MudBelowInflux mudAtRest(DrilledHole hole, Kick kick) {
         double pressure = held(kick);
         if (killMudFollows(hole)) {
             double density = killDensity(hole, kick);
@@ -194,7 +194,8 @@ final class ToleranceSolver {
             Displacement rising = new Displacement(hole.grid(), hole.limit(true), column, samples);
             double start = rising.massAtLowerEnd(d, z, circulating);
             found = better(found, rising, start, Stage.Moment.START_OF_CIRCULATION, circulating, hole);
-            double up = rising.leastMassWhileRising(mudLine(hole, kick));
+            double up = rising.leastMassWhileRising(
+                    mudLine(hole, kick), mudAtRest(hole, kick).bends());
             found = better(found, rising, up, Stage.Moment.RISING, circulating, hole);
         }
         if (found == null) {

@@ -205,6 +205,16 @@ public final class AnnulusGrid {
         return node > 0 && node < area.length && area[node - 1] != area[node];
     }
 
+    /** Whether the path bends anywhere below a measured depth. */
+    public boolean isCurvedBelow(@Si(value = "m", kind = Kind.DEPTH) double measuredDepth) {
+        for (int i = area.length - 1; i >= 0 && measured[i + 1] > measuredDepth; i--) {
+            if (!straight[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Vertical depth of a node. */
     @Si(value = "m", kind = Kind.DEPTH)
     public double verticalDepth(int node) {
