@@ -1,15 +1,20 @@
 package staunch.envelope;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import staunch.control.SlowCirculation;
 import staunch.earth.EarthModel;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
 import staunch.earth.TemperatureProfile;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
+import staunch.fluid.MudBase;
+import staunch.fluid.RheometerReadings;
 import staunch.limit.PressureEquipment;
+import staunch.limit.PressureRating;
 import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.well.CasingInterval;
@@ -49,6 +54,55 @@ final class BenchSection {
                 with(MethodOptions.DEFAULT.definition(), MethodOptions.GasModel.IDEAL),
                 TemperatureProfile.isothermal(temperature),
                 new DrillString(List.of(DRILL_PIPE)));
+    }
+
+    /** The section with what its operations need: pump, readings of the mud, windows, ratings. */
+    static SectionInput ready() {
+        SectionInput input = input();
+        SectionPlan p = input.plan();
+        OperationsPlan none = OperationsPlan.NONE;
+        OperationsPlan operations = new OperationsPlan(
+                none.influx(),
+                none.killRate(),
+                OptionalDouble.of(1.5),
+                none.killMud(),
+                none.killSheet(),
+                none.startUpSteps(),
+                new OperationsPlan.Yielding(
+                        OptionalDouble.of(4.5e-10),
+                        OptionalDouble.of(1.5e-10),
+                        OptionalDouble.empty(),
+                        Optional.of(true)),
+                none.migration(),
+                new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)),
+                none.lubrication(),
+                new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
+        SectionPlan plan = new SectionPlan(
+                p.name(),
+                p.drilling(),
+                p.hole(),
+                p.bitDiameter(),
+                Optional.of(new Mud(
+                        "mud",
+                        MUD,
+                        MudBase.WATER,
+                        Optional.of(new RheometerReadings(Map.of(600, 68.0, 300, 42.0, 6, 8.0, 3, 7.0))),
+                        Optional.empty())),
+                p.string(),
+                p.bitOffBottom(),
+                p.gas(),
+                List.of(new SlowCirculation(0.008, OptionalDouble.of(4e6), OptionalDouble.empty())),
+                OptionalDouble.of(0.012),
+                p.activeVolume(),
+                p.detectableGain(),
+                p.circulatingOverbalance(),
+                p.chokeHandlingAllowance(),
+                p.criteria(),
+                operations);
+        PressureEquipment equipment = PressureEquipment.NONE.with(
+                Optional.of(new PressureRating("pump", 34e6, Optional.empty())), Optional.empty());
+        return new SectionInput(
+                input.datum(), input.path(), input.earth(), input.casing(), equipment, plan, input.options());
     }
 
     static SectionInput withDefinition(MethodOptions.ToleranceDefinition definition) {

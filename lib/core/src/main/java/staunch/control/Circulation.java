@@ -35,6 +35,9 @@ public final class Circulation {
     /** Share of the annulus over which the rate of leaving gas is taken. */
     private static final double RATE_SPAN = 1e-4;
 
+    /** Gas nowhere in a well is lighter than this share of its density at the lower end, so that a smaller mass fits. */
+    private static final double SURELY_FITS = 0.3;
+
     private static final double STANDARD_TEMPERATURE = 288.15;
     private static final double VOLUME_TOLERANCE = 1e-9;
 
@@ -81,12 +84,11 @@ public final class Circulation {
     private CirculationSchedule run() {
         List<State> gas = new ArrayList<>();
         List<CirculationPoint> points = new ArrayList<>();
-        double leaving = volumeWithTopAt(grid.top()).orElse(0);
         for (double volume : volumes()) {
             State here = state(volume);
             here.closest();
             gas.add(here);
-            points.add(here.point(gasRate(here, leaving)));
+            points.add(here.point(gasRate(here)));
         }
         List<CirculationPoint> after = afterGas();
         points.addAll(after);
@@ -123,14 +125,13 @@ public final class Circulation {
     }
 
     /** Gas at the choke: the fall of the mass that fits into the well, per volume pumped, times the pump rate. */
-    private double gasRate(State here, double leaving) {
+    private double gasRate(State here) {
         if (here.phase != Phase.INFLUX_LEAVING) {
             return 0;
         }
         double span = RATE_SPAN * annulusVolume;
-        double from = Math.max(leaving, here.pumped - span);
-        double to = Math.min(annulusVolume, here.pumped + span);
-        double perVolume = (fits(from) - fits(to)) / (to - from);
+        double beside = here.pumped + span <= annulusVolume ? here.pumped + span : here.pumped - span;
+        double perVolume = (here.mass - fits(beside)) / (beside - here.pumped);
         return perVolume * plan.pump().rate() / standardDensity();
     }
 
@@ -212,7 +213,8 @@ public final class Circulation {
         State s = new State();
         s.pumped = pumped;
         s.bottom = lower;
-        double fits = grid.mass(column, grid.top(), lower);
+        boolean surelyFits = mass < SURELY_FITS * column.density(z) * grid.volume(grid.top(), lower);
+        double fits = surelyFits ? Double.POSITIVE_INFINITY : grid.mass(column, grid.top(), lower);
         boolean leaving = fits <= mass;
         s.mass = leaving ? fits : mass;
         s.top = leaving ? grid.top() : grid.topOfMass(column, lower, mass);

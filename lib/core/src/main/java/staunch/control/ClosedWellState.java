@@ -20,8 +20,11 @@ import staunch.well.Annulus;
  * arrives.
  */
 final class ClosedWellState {
-    /** Pa; the balance of volumes, in double precision, tells bottom-hole pressure to about a tenth of it. */
-    private static final double PRESSURE_TOLERANCE = 1e-4;
+    /**
+     * Pa; far below what any gauge shows, and a hundred times what the balance of volumes, in double precision, tells of
+     * bottom-hole pressure.
+     */
+    private static final double PRESSURE_TOLERANCE = 1e-2;
 
     private static final double FIRST_STEP = 1e4;
     private static final int MOST_SECANTS = 12;
@@ -56,8 +59,8 @@ final class ClosedWellState {
     private double mudBelow;
     private double momentAbove;
     private double momentBelow;
-    private double mudSlope;
-    private double topSlope;
+    private final Slope mudSlope = new Slope();
+    private final Slope topSlope = new Slope();
 
     ClosedWellState(ClosedWell well) {
         this.well = well;
@@ -150,7 +153,7 @@ final class ClosedWellState {
 
     /** Finds the bottom-hole pressure at which the well holds a volume of mud. */
     void holdMud(double lowerEnd, double stored, double guess) {
-        mudSlope = solve(
+        solve(
                 lowerEnd,
                 p -> {
                     set(lowerEnd, p);
@@ -162,7 +165,7 @@ final class ClosedWellState {
 
     /** Finds the bottom-hole pressure at which a pressure stands at the top of the annulus. */
     void holdTop(double lowerEnd, double pressure, double guess) {
-        topSlope = solve(
+        solve(
                 lowerEnd,
                 p -> {
                     set(lowerEnd, p);
@@ -172,37 +175,75 @@ final class ClosedWellState {
                 topSlope);
     }
 
+    /** Slope of a balance over bottom-hole pressure, from the last two roots. */
+    private static final class Slope {
+        private static final double APART = 1;
+        private static final double LARGEST_CHANGE = 0.2;
+
+        private double at;
+        private double value;
+        private double atBefore;
+        private double valueBefore;
+
+        boolean known() {
+            return value > 0;
+        }
+
+        double expected(double lowerEnd) {
+            if (!(valueBefore > 0)) {
+                return value;
+            }
+            double change = (value - valueBefore) / (at - atBefore) * (lowerEnd - at);
+            return Math.abs(change) < LARGEST_CHANGE * value ? value + change : value;
+        }
+
+        void seen(double lowerEnd, double slope) {
+            if (Math.abs(lowerEnd - at) > APART) {
+                atBefore = at;
+                valueBefore = value;
+            }
+            at = lowerEnd;
+            value = slope;
+        }
+
+        void forget() {
+            value = 0;
+            valueBefore = 0;
+        }
+    }
+
     /**
-     * Root of a function that rises with bottom-hole pressure: secants from a guess with the slope seen last, a bracket where
-     * they fail.
-     *
-     * @return slope at the root
+     * Root of a function that rises with bottom-hole pressure: secants from a guess with the slope that is expected, a bracket
+     * where they fail.
      */
-    private double solve(double lowerEnd, DoubleUnaryOperator rising, double guess, double slopeBefore) {
+    private void solve(double lowerEnd, DoubleUnaryOperator rising, double guess, Slope expected) {
         double least = gradient * (bottomVertical - grid.verticalAt(lowerEnd)) + 1e3;
         double p = Math.max(guess, least);
         double f = rising.applyAsDouble(p);
-        double slope = slopeBefore;
-        if (slope == 0) {
-            slope = (rising.applyAsDouble(p + FIRST_STEP) - f) / FIRST_STEP;
+        if (!expected.known()) {
+            expected.seen(lowerEnd, (rising.applyAsDouble(p + FIRST_STEP) - f) / FIRST_STEP);
             set(lowerEnd, p);
         }
+        double slope = expected.expected(lowerEnd);
         for (int i = 0; i < MOST_SECANTS; i++) {
             double next = p - f / slope;
             if (Math.abs(next - p) < PRESSURE_TOLERANCE) {
-                return slope;
+                return;
             }
             if (!(next > least)) {
                 break;
             }
             double there = rising.applyAsDouble(next);
             double seen = (there - f) / (next - p);
-            slope = seen > 0 ? seen : slope;
+            if (seen > 0) {
+                slope = seen;
+                expected.seen(lowerEnd, slope);
+            }
             p = next;
             f = there;
         }
         bracket(lowerEnd, rising, p);
-        return 0;
+        expected.forget();
     }
 
     private void bracket(double lowerEnd, DoubleUnaryOperator rising, double guess) {

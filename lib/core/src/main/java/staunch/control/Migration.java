@@ -28,6 +28,15 @@ public final class Migration {
     private static final int STEPS = 50;
     private static final double DEPTH_TOLERANCE = 1e-6;
 
+    /** Points closer together say nothing about the course of the pressure, m. */
+    private static final double LEAST_SPACING = 1;
+
+    /** A pressure that is missed by more lies behind a kink of the curve, Pa. */
+    private static final double KINK = 3e4;
+
+    /** How well a moment is met that is only to be a point of the curve, m. */
+    private static final double NODE_TOLERANCE = 1e-5;
+
     /** Rise over which the rise of pressure at shut-in is taken, m. */
     private static final double FIRST_RISE = 1;
 
@@ -93,9 +102,33 @@ public final class Migration {
      * A point with what the next one starts from.
      *
      * @param slowness time per length of rise, s/m; infinite where the gas stays
-     * @param perMetre fall of bottom-hole pressure per metre of lower end seen last, Pa/m
+     * @param before the point it was reached from; null for the first
+     * @param smooth points up to this one that lie on one smooth curve, 1 to 4
      */
-    private record Node(MigrationPoint point, double slowness, double perMetre) {
+    private record Node(MigrationPoint point, double slowness, Node before, int smooth) {
+
+        /** Bottom-hole pressure to be expected at another lower end: the polynomial through the last points. */
+        double expected(double lowerEnd) {
+            double[] at = new double[smooth];
+            double[] difference = new double[smooth];
+            int n = 0;
+            for (Node node = this; node != null && n < smooth; node = node.before) {
+                at[n] = node.lowerEnd();
+                difference[n] = node.point.bottomHolePressure();
+                n++;
+            }
+            for (int order = 1; order < n; order++) {
+                for (int i = n - 1; i >= order; i--) {
+                    difference[i] = (difference[i] - difference[i - 1]) / (at[i] - at[i - order]);
+                }
+            }
+            double sum = difference[n - 1];
+            for (int i = n - 2; i >= 0; i--) {
+                sum = difference[i] + (lowerEnd - at[i]) * sum;
+            }
+            return sum;
+        }
+
         double lowerEnd() {
             return point.lowerEnd();
         }
@@ -107,7 +140,7 @@ public final class Migration {
 
     private MigrationCurve run() {
         List<Node> nodes = new ArrayList<>();
-        nodes.add(new Node(state.point(0), slowness(), 0));
+        nodes.add(new Node(state.point(0), slowness(), null, 1));
         MigrationCurve.Ending ending = MigrationCurve.Ending.TOP;
         for (double next : targets()) {
             Node last = nodes.get(nodes.size() - 1);
@@ -182,7 +215,7 @@ public final class Migration {
 
     /** Lower end between two at which a measure, which falls as the gas rises, has a value. */
     private double root(Node from, double to, MeasuredAt measure, double value) {
-        return new BrentSolver(1e-14, DEPTH_TOLERANCE, 0)
+        return new BrentSolver(1e-14, NODE_TOLERANCE, 0)
                 .findRoot(
                         s -> {
                             nodeAt(from, s);
@@ -195,11 +228,10 @@ public final class Migration {
     /** State with the lower end at a depth above an earlier point. */
     private Node nodeAt(Node before, double lowerEnd) {
         double rise = before.lowerEnd() - lowerEnd;
-        double pressure = before.point().bottomHolePressure();
-        double guess = pressure + rise * before.perMetre();
         double time = before.point().time() + rise * before.slowness();
         double loss = well.yielding().filtrateLoss();
-        state.holdMud(lowerEnd, stored - loss * time, guess);
+        double expected = before.expected(lowerEnd);
+        state.holdMud(lowerEnd, stored - loss * time, expected);
         double here = slowness();
         if (!Double.isInfinite(here)) {
             time = before.point().time() + 0.5 * rise * (before.slowness() + here);
@@ -208,8 +240,11 @@ public final class Migration {
                 state.holdMud(lowerEnd, stored - loss * time, state.bottomHole());
             }
         }
-        double perMetre = rise > 0 ? (state.bottomHole() - pressure) / rise : before.perMetre();
-        return new Node(state.point(time), here, perMetre);
+        if (rise <= LEAST_SPACING) {
+            return new Node(state.point(time), here, before.before(), before.smooth());
+        }
+        boolean kinked = Math.abs(state.bottomHole() - expected) > KINK;
+        return new Node(state.point(time), here, before, kinked ? 2 : Math.min(4, before.smooth() + 1));
     }
 
     private double slowness() {
