@@ -90,6 +90,7 @@ final class BenchSection {
                         Optional.empty())),
                 p.string(),
                 p.bitOffBottom(),
+                OptionalDouble.empty(),
                 p.gas(),
                 List.of(new SlowCirculation(0.008, OptionalDouble.of(4e6), OptionalDouble.empty())),
                 OptionalDouble.of(0.012),
