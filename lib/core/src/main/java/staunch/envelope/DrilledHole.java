@@ -32,7 +32,7 @@ final class DrilledHole {
     private final FormationLimit wholeLimit;
     private final FormationLimit wholeFlowing;
     private final double stringVolume;
-    private final double fillVolume;
+    private final double fillTop;
 
     private DrilledHole(Fixed fixed, AnnulusGrid whole, LimitNodes nodes, Annulus annulus, double influx) {
         boolean onBottom = whole.bottom() - influx < SAME_DEPTH;
@@ -47,7 +47,7 @@ final class DrilledHole {
                 ? flowing
                 : friction == FrictionProfile.NONE ? wholeLimit : FormationLimit.of(whole, nodes, mud, friction);
         this.stringVolume = annulus.stringVolume();
-        this.fillVolume = grid.volume(Math.max(nodes.top(), grid.top()), grid.bottom());
+        this.fillTop = Math.max(nodes.top(), grid.top());
     }
 
     /**
@@ -164,9 +164,9 @@ final class DrilledHole {
         return grid == whole ? 0 : whole.volume(grid.bottom(), whole.bottom());
     }
 
-    /** Volume an influx may fill at least where nothing limits it: the open hole, or all up to surface. */
-    double fillVolume() {
-        return fillVolume;
+    /** Measured depth up to which an influx may fill the annulus at least where nothing limits it: shoe or surface. */
+    double fillTop() {
+        return fillTop;
     }
 
     /** Pressure on bottom where mud stands, or flows, between there and the influx at a pressure. */

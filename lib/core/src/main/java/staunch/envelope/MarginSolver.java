@@ -27,26 +27,26 @@ final class MarginSolver {
     private final LowerEnd mudLine;
     private final double mass;
 
-    private MarginSolver(ToleranceSolver tolerance, GasColumn column, DrilledHole hole, Kick kick, double volume) {
+    private MarginSolver(ToleranceSolver tolerance, InfluxFluid fluid, DrilledHole hole, Kick kick, double volume) {
         this.tolerance = tolerance;
-        this.column = column;
+        this.column = fluid.column();
         this.hole = hole;
         this.kick = kick;
         this.mudLine = tolerance.mudLine(hole, kick);
         column.start(hole.verticalDepth(), kick.formationPressure());
-        double top = hole.grid().topOfVolume(hole.measuredDepth(), volume);
+        double top = fluid.topOfGasVolume(hole.grid(), hole.measuredDepth(), volume);
         this.mass = hole.grid().mass(column, top, hole.measuredDepth());
     }
 
     /** Margins over the displacement of an influx that fills a volume of the annulus at shut-in. */
     static InfluxMargin solve(
             ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume, String volumeBasis) {
-        return new MarginSolver(tolerance, tolerance.fineColumn(), hole, kick, volume).solve(volume, volumeBasis);
+        return new MarginSolver(tolerance, tolerance.fineFluid(kick), hole, kick, volume).solve(volume, volumeBasis);
     }
 
     /** Least margin at the shoe alone, from fewer positions: what a depth of the section needs. */
     static double atShoe(ToleranceSolver tolerance, DrilledHole hole, Kick kick, double volume) {
-        MarginSolver solver = new MarginSolver(tolerance, tolerance.column(), hole, kick, volume);
+        MarginSolver solver = new MarginSolver(tolerance, tolerance.fluid(kick), hole, kick, volume);
         double shoe = hole.limit().top(0);
         List<State> states = new ArrayList<>();
         for (int i = 0; i <= FEW_POSITIONS; i++) {

@@ -29,6 +29,7 @@ import staunch.units.Si;
  * @param mudDensity constant or moving with pressure and temperature
  * @param maspBasis how the maximum anticipated surface pressure is found
  * @param equivalentDensityFrom where the equivalent mud weights of results count from
+ * @param influx how its gas stands in the annulus
  * @param annularFriction whether friction in the annulus loads the formation while circulating
  * @param seawaterCredit whether the sea outside counts as back-up of a subsea wellhead and BOP
  * @param depthStep greatest distance between depths at which tolerance along the section is computed, m
@@ -44,6 +45,7 @@ public record MethodOptions(
         MudDensityModel mudDensity,
         MaspBasis maspBasis,
         EquivalentZero.Place equivalentDensityFrom,
+        InfluxForm influx,
         AnnularFriction annularFriction,
         boolean seawaterCredit,
         @Si(value = "m", kind = Kind.LENGTH) double depthStep,
@@ -59,6 +61,7 @@ public record MethodOptions(
             MudDensityModel.CONSTANT,
             new MaspBasis.GasToSurface(),
             EquivalentZero.Place.DATUM,
+            new InfluxForm.SingleBubble(),
             AnnularFriction.NEGLECTED,
             false,
             30.0,
@@ -74,6 +77,7 @@ public record MethodOptions(
         Objects.requireNonNull(mudDensity, "mudDensity");
         Objects.requireNonNull(maspBasis, "maspBasis");
         Objects.requireNonNull(equivalentDensityFrom, "equivalentDensityFrom");
+        Objects.requireNonNull(influx, "influx");
         Objects.requireNonNull(annularFriction, "annularFriction");
         Check.within("depth step", depthStep, 0.1, 1000, Measure.LENGTH);
         Check.within("number of depths", depthCount, 1, 10_000, Measure.NUMBER);
@@ -124,6 +128,11 @@ public record MethodOptions(
         return with(choices -> choices.equivalentDensityFrom = other);
     }
 
+    /** The same choices with another form of the influx. */
+    public MethodOptions withInflux(InfluxForm other) {
+        return with(choices -> choices.influx = other);
+    }
+
     /** The same choices with friction in the annulus counted or not. */
     public MethodOptions withAnnularFriction(AnnularFriction other) {
         return with(choices -> choices.annularFriction = other);
@@ -159,6 +168,7 @@ public record MethodOptions(
         private MudDensityModel mudDensity;
         private MaspBasis maspBasis;
         private EquivalentZero.Place equivalentDensityFrom;
+        private InfluxForm influx;
         private AnnularFriction annularFriction;
         private boolean seawaterCredit;
         private double depthStep;
@@ -174,6 +184,7 @@ public record MethodOptions(
             this.mudDensity = from.mudDensity;
             this.maspBasis = from.maspBasis;
             this.equivalentDensityFrom = from.equivalentDensityFrom;
+            this.influx = from.influx;
             this.annularFriction = from.annularFriction;
             this.seawaterCredit = from.seawaterCredit;
             this.depthStep = from.depthStep;
@@ -191,6 +202,7 @@ public record MethodOptions(
                     mudDensity,
                     maspBasis,
                     equivalentDensityFrom,
+                    influx,
                     annularFriction,
                     seawaterCredit,
                     depthStep,

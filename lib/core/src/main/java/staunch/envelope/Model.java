@@ -388,7 +388,13 @@ final class Model {
                         plan.mud().orElseThrow().density(),
                         gas.orElseThrow().columnDensity(kick.formationPressure(), t),
                         atRest ? kick.formationPressure() : solver.orElseThrow().held(kick),
-                        plan.bitOffBottom() > 0 ? "The state with the bit off bottom at shut-in is left out." : ""));
+                        simplified()));
+    }
+
+    private String simplified() {
+        String bit = plan.bitOffBottom() > 0 ? "The state with the bit off bottom at shut-in is left out." : "";
+        boolean spread = options.influx() instanceof InfluxForm.Distributed;
+        return (bit + (spread ? " The gas is taken as a single bubble." : "")).trim();
     }
 
     /**

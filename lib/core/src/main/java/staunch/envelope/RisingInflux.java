@@ -25,12 +25,13 @@ final class RisingInflux {
     RisingInflux(ToleranceSolver solver, DrilledHole hole, Kick kick, double volume) {
         this.hole = hole;
         this.solver = solver;
-        this.column = solver.fineColumn();
+        InfluxFluid fluid = solver.fineFluid(kick);
+        this.column = fluid.column();
         this.kick = kick;
         this.mudLine = solver.mudLine(hole, kick);
         column.start(hole.verticalDepth(), kick.formationPressure());
-        this.mass =
-                hole.grid().mass(column, hole.grid().topOfVolume(hole.measuredDepth(), volume), hole.measuredDepth());
+        this.mass = hole.grid()
+                .mass(column, fluid.topOfGasVolume(hole.grid(), hole.measuredDepth(), volume), hole.measuredDepth());
     }
 
     /**

@@ -10,6 +10,7 @@ import staunch.fluid.Gas;
 import staunch.units.Amount;
 import staunch.units.Measure;
 import staunch.units.Physics;
+import staunch.units.UnitSystem;
 import staunch.units.Wording;
 import staunch.well.CasingString;
 import staunch.well.Datum;
@@ -54,7 +55,7 @@ final class SectionAssumptions {
                 "gas",
                 model.gas().map(Gas::description).orElse(options.gasModel().title()),
                 BY_METHOD));
-        list.add(new Assumption("influx", "single continuous bubble", "default"));
+        list.add(new Assumption("influx", influx(options.influx()), BY_METHOD));
         list.add(new Assumption("circulation", options.method().title(), BY_METHOD));
         list.add(new Assumption("mud density", options.mudDensity().title(), BY_METHOD));
         list.add(new Assumption(
@@ -120,6 +121,14 @@ final class SectionAssumptions {
 
     private static Assumption assumption(String subject, Wording wording, String origin) {
         return new Assumption(subject, wording.text(), origin, wording.amounts());
+    }
+
+    private static String influx(InfluxForm influx) {
+        return influx instanceof InfluxForm.Distributed spread
+                ? influx.title() + "; gas fraction "
+                        + UnitSystem.SI.precise(spread.gasFraction(), Measure.NUMBER)
+                        + " at the influx at shut-in"
+                : influx.title();
     }
 
     private static Assumption amount(String subject, OptionalDouble pressure) {

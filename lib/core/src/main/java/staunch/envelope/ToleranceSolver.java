@@ -6,6 +6,7 @@ import staunch.control.CirculationMethod;
 import staunch.control.MudBelowInflux;
 import staunch.earth.TemperatureProfile;
 import staunch.fluid.Gas;
+import staunch.fluid.GasInMud;
 import staunch.influx.GasColumn;
 import staunch.influx.LowerEnd;
 import staunch.influx.MudColumn;
@@ -27,8 +28,9 @@ final class ToleranceSolver {
     /** A load equal to the limit holds; sums of pressures to 100 MPa are equal to about 1e-7 Pa. */
     static final double SAME_PRESSURE = 1e-6;
 
-    private final GasColumn column;
-    private final GasColumn fineColumn;
+    private final InfluxFluid bubble;
+    private final InfluxFluid fineBubble;
+    private final TemperatureProfile temperature;
     private final MudColumn mud;
     private final MethodOptions options;
     private final Circulation circulation;
@@ -49,8 +51,9 @@ final class ToleranceSolver {
             MethodOptions options,
             Circulation circulation,
             int samples) {
-        this.column = new GasColumn(gas, temperature);
-        this.fineColumn = GasColumn.fine(gas, temperature);
+        this.bubble = new InfluxFluid(new GasColumn(gas, temperature));
+        this.fineBubble = new InfluxFluid(GasColumn.fine(gas, temperature));
+        this.temperature = temperature;
         this.mud = mud;
         this.options = options;
         this.circulation = circulation;
@@ -81,13 +84,27 @@ final class ToleranceSolver {
         return open < 0 ? Math.min(open, margin) : margin;
     }
 
-    GasColumn column() {
-        return column;
+    /** What fills the annulus in an influx of a kick. */
+    InfluxFluid fluid(Kick kick) {
+        return options.influx() instanceof InfluxForm.Distributed spread
+                ? new InfluxFluid(new GasColumn(mixture(kick, spread), temperature))
+                : bubble;
     }
 
-    /** Column that conserves mass to 1e-10 from position to position. */
-    GasColumn fineColumn() {
-        return fineColumn;
+    /** The same with a column that conserves mass to 1e-10 from position to position. */
+    InfluxFluid fineFluid(Kick kick) {
+        return options.influx() instanceof InfluxForm.Distributed spread
+                ? new InfluxFluid(GasColumn.fine(mixture(kick, spread), temperature))
+                : fineBubble;
+    }
+
+    private GasInMud mixture(Kick kick, InfluxForm.Distributed spread) {
+        double z = kick.verticalDepth();
+        double p = kick.formationPressure();
+        // Over the last metre above the influx, where density moves with pressure and temperature.
+        double density = mud.isConstant() ? mud.density() : (p - mud.pressure(z, p, z - 1)) / Physics.GRAVITY;
+        return GasInMud.of(
+                bubble.column().gas(), new GasInMud.Mixing(spread.gasFraction(), density), p, temperature.at(z));
     }
 
     MudColumn mud() {
@@ -179,8 +196,10 @@ final class ToleranceSolver {
         }
 
         DrilledHole atShutIn = offBottom.orElse(hole);
+        InfluxFluid fluid = fluid(kick);
+        GasColumn column = fluid.column();
         if (options.definition() == MethodOptions.ToleranceDefinition.TOP_AT_WEAK_POINT) {
-            return topAtWeakPoint(hole, kick);
+            return topAtWeakPoint(hole, kick, fluid);
         }
         Displacement shut = new Displacement(atShutIn.grid(), atShutIn.limit(), column, samples);
         double least = shut.massAtLowerEnd(d, z, shutIn);
@@ -199,20 +218,26 @@ final class ToleranceSolver {
             found = better(found, rising, up, Stage.Moment.RISING, circulating, hole);
         }
         if (found == null) {
-            return new Tolerance.Unlimited(atShutIn.fillVolume());
+            return unlimited(fluid, atShutIn, kick);
         }
-        return finite(found, atShutIn, d, z, shutIn);
+        return finite(found, fluid, atShutIn, kick);
     }
 
-    private Tolerance finite(Found found, DrilledHole atShutIn, double d, double z, double shutIn) {
-        column.start(z, shutIn);
-        if (!atShutIn.grid().fits(column, d, found.mass)) {
-            return new Tolerance.Unlimited(atShutIn.fillVolume());
+    private static Tolerance unlimited(InfluxFluid fluid, DrilledHole atShutIn, Kick kick) {
+        fluid.column().start(atShutIn.verticalDepth(), kick.formationPressure());
+        return new Tolerance.Unlimited(fluid.gasVolume(atShutIn.grid(), atShutIn.fillTop(), atShutIn.measuredDepth()));
+    }
+
+    private static Tolerance finite(Found found, InfluxFluid fluid, DrilledHole atShutIn, Kick kick) {
+        double d = atShutIn.measuredDepth();
+        fluid.column().start(atShutIn.verticalDepth(), kick.formationPressure());
+        if (!atShutIn.grid().fits(fluid.column(), d, found.mass)) {
+            return unlimited(fluid, atShutIn, kick);
         }
-        double top = atShutIn.grid().topOfMass(column, d, found.mass);
+        double top = atShutIn.grid().topOfMass(fluid.column(), d, found.mass);
         return new Tolerance.Finite(
-                atShutIn.grid().volume(top, d),
-                found.mass,
+                fluid.gasVolume(atShutIn.grid(), top, d),
+                fluid.gasMass(found.mass),
                 found.weakPoint,
                 new Stage(found.moment, found.top, found.bottom, found.bottomHolePressure));
     }
@@ -259,9 +284,9 @@ final class ToleranceSolver {
      * Top of the gas at each weak point in turn, its geometric volume there brought back to bottom by Boyle's law with the
      * pressure at the top: V = V_top p_top / p_f.
      */
-    private Tolerance topAtWeakPoint(DrilledHole hole, Kick kick) {
+    private Tolerance topAtWeakPoint(DrilledHole hole, Kick kick, InfluxFluid fluid) {
         FormationLimit limit = hole.limit(true);
-        Displacement rising = new Displacement(hole.grid(), limit, column, samples);
+        Displacement rising = new Displacement(hole.grid(), limit, fluid.column(), samples);
         LowerEnd line = mudLine(hole, kick);
         Tolerance.Finite least = null;
         for (int s = 0; s < limit.segments(); s++) {
@@ -272,12 +297,12 @@ final class ToleranceSolver {
             if (mass == Displacement.UNLIMITED) {
                 continue;
             }
-            double atTop = hole.grid().volume(rising.foundTop(), rising.foundBottom());
+            double atTop = fluid.gasVolume(hole.grid(), rising.foundTop(), rising.foundBottom());
             double volume = atTop * limit.value(s, limit.top(s), limit.topVertical(s)) / kick.formationPressure();
             if (least == null || volume < least.volume()) {
                 least = new Tolerance.Finite(
                         volume,
-                        mass,
+                        fluid.gasMass(mass),
                         limit.weakPoint(s, limit.top(s)),
                         new Stage(
                                 Stage.Moment.TOP_AT_WEAK_POINT,
@@ -286,7 +311,7 @@ final class ToleranceSolver {
                                 hole.onBottom(circulatingPressure(hole, kick), true)));
             }
         }
-        return least == null ? new Tolerance.Unlimited(hole.fillVolume()) : least;
+        return least == null ? unlimited(fluid, hole, kick) : least;
     }
 
     /** The tightest state so far, copied out of the workspace. */

@@ -51,6 +51,11 @@ public record FixedGradientGas(@Si("kg/m3") double columnDensity) implements Gas
     }
 
     @Override
+    public boolean weighsItsMass() {
+        return false;
+    }
+
+    @Override
     public String description() {
         return "fixed gradient of the gas column, Boyle's law, constant temperature";
     }

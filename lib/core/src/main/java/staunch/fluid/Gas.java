@@ -4,7 +4,7 @@ import staunch.units.Kind;
 import staunch.units.Si;
 
 /** A gas as the influx calculations see it: two densities at a pressure and a temperature. */
-public sealed interface Gas permits RealGas, IdealGas, FixedGradientGas {
+public sealed interface Gas permits RealGas, IdealGas, FixedGradientGas, GasInMud {
     /**
      * Density that carries the mass balance.
      *
@@ -21,6 +21,11 @@ public sealed interface Gas permits RealGas, IdealGas, FixedGradientGas {
             @Si(value = "Pa", kind = Kind.ABSOLUTE) double pressure,
             @Si(value = "K", kind = Kind.POINT) double temperature) {
         return density(pressure, temperature);
+    }
+
+    /** Whether the column weighs what its mass says: both densities are one. */
+    default boolean weighsItsMass() {
+        return true;
     }
 
     /** One line for the list of options: model and correlation. */

@@ -1,7 +1,6 @@
 package staunch.influx;
 
 import java.util.Arrays;
-import staunch.fluid.FixedGradientGas;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
@@ -373,7 +372,7 @@ public final class AnnulusGrid {
         if (length <= 0) {
             return 0;
         }
-        boolean ownWeight = !(column.gas() instanceof FixedGradientGas);
+        boolean ownWeight = column.gas().weighsItsMass();
         if (straight[piece] && ownWeight) {
             double rate = (vertical[piece + 1] - vertical[piece]) / (measured[piece + 1] - measured[piece]);
             if (Math.abs(rate) > NEARLY_HORIZONTAL && length > 1) {

@@ -17,7 +17,7 @@ import staunch.units.Si;
  *
  * <p>Sixth-order collocation at the four Lobatto points (Lobatto IIIA; Hairer and Wanner, Solving Ordinary Differential
  * Equations II, section IV.5, coefficients from memory, checked by the order seen in the tests) in ln p, with steps of at
- * most 200 m that never cross a kink of the temperature profile. Fixed-point iteration settles at once, since the slope
+ * most 200 m over which pressure falls by no more than a tenth, and that never cross a kink of the temperature profile. Fixed-point iteration settles at once, since the slope
  * hardly depends on pressure. In an isothermal ideal gas this is exact.
  *
  * <p>A column is a workspace for one thread: {@link #start} begins a new column and keeps the memory.
@@ -25,6 +25,11 @@ import staunch.units.Si;
 public final class GasColumn {
     private static final double LONGEST_STEP = 200.0;
     private static final double FINE_STEP = 25.0;
+
+    /** Greatest change of ln p over a step; a gas alone never comes near it, gas in mud does. */
+    private static final double MOST_FALL = 0.1;
+
+    private static final double FINE_FALL = 0.02;
 
     /** Of the last step, how far its cubic is carried on: after a short one, to a kink, it would run away. */
     private static final double FARTHEST_GUESS = 3;
@@ -52,15 +57,17 @@ public final class GasColumn {
     private final Branch down = new Branch();
     private final Branch up = new Branch();
     private final double longestStep;
+    private final double mostFall;
     private double startDepth;
 
     /** Column of a gas in a temperature profile; masses between its depths are good to 1e-7. */
     public GasColumn(Gas gas, TemperatureProfile temperature) {
-        this(gas, temperature, LONGEST_STEP);
+        this(gas, temperature, LONGEST_STEP, MOST_FALL);
     }
 
-    private GasColumn(Gas gas, TemperatureProfile temperature, double longestStep) {
+    private GasColumn(Gas gas, TemperatureProfile temperature, double longestStep, double mostFall) {
         this.gas = gas;
+        this.mostFall = mostFall;
         this.longestStep = longestStep;
         this.kinkDepth = temperature.depths();
         this.kinkTemperature = temperature.temperatures();
@@ -68,7 +75,7 @@ public final class GasColumn {
 
     /** The same in steps of at most 25 m, for half the speed: masses between its depths are good to 1e-10. */
     public static GasColumn fine(Gas gas, TemperatureProfile temperature) {
-        return new GasColumn(gas, temperature, FINE_STEP);
+        return new GasColumn(gas, temperature, FINE_STEP, FINE_FALL);
     }
 
     /**
@@ -264,7 +271,7 @@ public final class GasColumn {
         }
 
         private double nextNode(double z0, int sign) {
-            double z1 = z0 + sign * longestStep;
+            double z1 = z0 + sign * Math.min(longestStep, mostFall / slope[last]);
             for (double kink : kinkDepth) {
                 if (sign * (kink - z0) > 1e-9 && sign * (z1 - kink) > 0) {
                     z1 = kink;

@@ -45,6 +45,10 @@ class MethodOptionsTest {
                                 o -> o.withMudDensity(MethodOptions.MudDensityModel.PRESSURE_AND_TEMPERATURE),
                                 o -> o.withMudDensity(d.mudDensity())),
                         new Change(
+                                "influx",
+                                o -> o.withInflux(new InfluxForm.Distributed(0.3)),
+                                o -> o.withInflux(d.influx())),
+                        new Change(
                                 "annular friction",
                                 o -> o.withAnnularFriction(MethodOptions.AnnularFriction.COUNTED),
                                 o -> o.withAnnularFriction(d.annularFriction())),

@@ -17,6 +17,7 @@ import staunch.earth.EarthModel;
 import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceTransfer;
 import staunch.envelope.Criteria;
+import staunch.envelope.InfluxForm;
 import staunch.envelope.MaspBasis;
 import staunch.envelope.MethodOptions;
 import staunch.limit.PressureEquipment;
@@ -243,6 +244,7 @@ final class CaseBuilder {
                 .withMaspBasis(maspBasis(f))
                 .withEquivalentDensityFrom(f.choice("equivalent_density_from", EquivalentZero.Place.class)
                         .orElse(d.equivalentDensityFrom()))
+                .withInflux(influx(f))
                 .withAnnularFriction(f.choice("annular_friction", MethodOptions.AnnularFriction.class)
                         .orElse(d.annularFriction()))
                 .withSeawaterCredit(f.flag("seawater_credit").orElse(d.seawaterCredit()))
@@ -251,19 +253,34 @@ final class CaseBuilder {
                         f.count("depth_count").orElse(d.depthCount()));
     }
 
+    private InfluxForm influx(Fields f) {
+        boolean spread = f.text("influx").orElse(CaseKeys.SINGLE_BUBBLE).equals(CaseKeys.DISTRIBUTED);
+        if (!spread && f.has("gas_fraction")) {
+            log.add(
+                    f.place("gas_fraction"),
+                    f.written("gas_fraction"),
+                    "a single bubble has no gas fraction",
+                    "leave it out, or write influx: distributed");
+            throw new FaultLog.Incomplete();
+        }
+        return spread
+                ? new InfluxForm.Distributed(needed(f, "gas_fraction", "influx: distributed"))
+                : new InfluxForm.SingleBubble();
+    }
+
     private MaspBasis maspBasis(Fields f) {
         String basis = f.text("masp").orElse(CaseKeys.GAS_TO_SURFACE);
         return switch (basis) {
-            case CaseKeys.KICK_LIMITED -> new MaspBasis.KickLimited(maspNumber(f, "masp_influx", basis));
-            case CaseKeys.MUD_AND_GAS -> new MaspBasis.MudAndGas(maspNumber(f, "masp_mud_share", basis));
+            case CaseKeys.KICK_LIMITED -> new MaspBasis.KickLimited(needed(f, "masp_influx", "masp: " + basis));
+            case CaseKeys.MUD_AND_GAS -> new MaspBasis.MudAndGas(needed(f, "masp_mud_share", "masp: " + basis));
             case CaseKeys.FRACTURE_LIMITED -> new MaspBasis.FractureLimited();
             default -> new MaspBasis.GasToSurface();
         };
     }
 
-    private double maspNumber(Fields f, String key, String basis) {
+    private double needed(Fields f, String key, String choice) {
         if (!f.has(key)) {
-            log.add(f.place(key), "", "is missing", "masp: " + basis + " needs it");
+            log.add(f.place(key), "", "is missing", choice + " needs it");
             throw new FaultLog.Incomplete();
         }
         return f.needAmount(key);

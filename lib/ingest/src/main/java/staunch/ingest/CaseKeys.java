@@ -38,6 +38,8 @@ final class CaseKeys {
     static final String NO_STRING = "none";
     static final String REQUIRED = "required";
     static final String TOLERANCE = "tolerance";
+    static final String SINGLE_BUBBLE = "single_bubble";
+    static final String DISTRIBUTED = "distributed";
     static final String GAS_TO_SURFACE = "gas_to_surface";
     static final String KICK_LIMITED = "kick_limited";
     static final String FRACTURE_LIMITED = "fracture_limited";
@@ -721,6 +723,18 @@ final class CaseKeys {
                     "equivalent_density_from",
                     EquivalentZero.Place.class,
                     "Where equivalent densities of results count from; on land the mudline is ground level."),
+            Key.of(
+                            "influx",
+                            new Word(List.of(SINGLE_BUBBLE, DISTRIBUTED)),
+                            "How the gas of an influx stands in the annulus.")
+                    .without(SINGLE_BUBBLE),
+            amount(
+                            "gas_fraction",
+                            Measure.NUMBER,
+                            0.05,
+                            1,
+                            "Part of the annulus that gas fills at the influx at shut-in, of influx: distributed.")
+                    .without("Needed there."),
             option(
                     "annular_friction",
                     MethodOptions.AnnularFriction.class,

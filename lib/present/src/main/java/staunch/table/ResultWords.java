@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import staunch.design.StringSteel;
 import staunch.earth.EquivalentZero;
+import staunch.envelope.InfluxForm;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
 import staunch.envelope.Kick;
@@ -298,6 +299,7 @@ public final class ResultWords {
                 List.of(
                         "Equivalent mud weights from",
                         options.equivalentDensityFrom().title()),
+                List.of("Form of the influx", influx(options.influx())),
                 List.of("Annular friction", options.annularFriction().title()),
                 List.of("Seawater back-up of wellhead and BOP", options.seawaterCredit() ? "counted" : "not counted"),
                 List.of(
@@ -307,6 +309,12 @@ public final class ResultWords {
                                 + ", not more than "
                                 + units.text(options.depthStep(), Measure.LENGTH)
                                 + " apart"));
+    }
+
+    private static String influx(InfluxForm influx) {
+        return influx instanceof InfluxForm.Distributed spread
+                ? influx.title() + " (gas fraction " + UnitSystem.SI.precise(spread.gasFraction(), Measure.NUMBER) + ")"
+                : influx.title();
     }
 
     private static String maspNumber(MaspBasis basis, UnitSystem units) {
