@@ -72,7 +72,7 @@ final class KillSheetCommand implements Callable<Integer> {
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
         SectionOperations operations = operations(study, shown);
         KickOperations kick = scenario == Kick.Scenario.DRILLED ? operations.drilled() : operations.swabbed();
-        KillSheet sheet = sheet(kick);
+        KillSheet sheet = sheet(kick, shown);
         KillSheetPage.Subject subject = Review.subject(
                 wellCase, new Review.Place(study.design(), section), (KickOperations.Followed) kick, shown);
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
@@ -83,7 +83,7 @@ final class KillSheetCommand implements Callable<Integer> {
         print(OperationTables.killSheetAnswers(sheet, shown));
         print(OperationTables.killSheetWeakPoint(sheet, shown));
         print(OperationTables.killSheetVolumes(sheet, shown));
-        sheet.warnings().forEach(w -> terminal.out().println("Warning, " + w.subject() + ": " + w.text()));
+        sheet.warnings().forEach(w -> terminal.out().println("Warning, " + w.subject() + ": " + w.text(shown)));
         terminal.out().println("Page: " + KillSheetPage.write(subject, sheet, shown, directory));
         if (pdf) {
             terminal.out().println("PDF:  " + KillSheetPage.writePdf(subject, sheet, shown, directory));
@@ -116,18 +116,19 @@ final class KillSheetCommand implements Callable<Integer> {
         }
     }
 
-    private KillSheet sheet(KickOperations kick) {
+    private KillSheet sheet(KickOperations kick, UnitSystem shown) {
         if (kick instanceof NotAssessed not) {
-            throw none(not);
+            throw none(not, shown);
         }
         KillSheetOutcome outcome = ((KickOperations.Followed) kick).killSheet();
         if (outcome instanceof NotAssessed not) {
-            throw none(not);
+            throw none(not, shown);
         }
         return ((KillSheetOutcome.Computed) outcome).sheet();
     }
 
-    private CommandFailure none(NotAssessed not) {
-        return new CommandFailure(ExitCode.FAILED, "staunch: no kill sheet for \"" + section + "\": " + not.summary());
+    private CommandFailure none(NotAssessed not, UnitSystem shown) {
+        return new CommandFailure(
+                ExitCode.FAILED, "staunch: no kill sheet for \"" + section + "\": " + not.summary(shown));
     }
 }

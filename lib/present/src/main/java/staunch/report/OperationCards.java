@@ -7,16 +7,20 @@ import java.util.Optional;
 import staunch.control.KillSheet;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
+import staunch.envelope.HandPressure;
 import staunch.envelope.KickOperations;
 import staunch.envelope.KillSheetOutcome;
 import staunch.envelope.LubricationOutcome;
 import staunch.envelope.MigrationOutcome;
 import staunch.envelope.NotAssessed;
+import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
+import staunch.envelope.SurfaceGasOutcome;
 import staunch.envelope.VolumetricOutcome;
 import staunch.report.ResultHtml.Parts;
 import staunch.table.OperationTables;
 import staunch.table.OperationWords;
+import staunch.table.ResultTable;
 import staunch.units.UnitSystem;
 
 /** Cards of the operations on a shut-in well. */
@@ -66,8 +70,24 @@ final class OperationCards {
         if (result instanceof KillSheet sheet) {
             return Optional.of(sheet(sheet, units));
         }
+        if (result instanceof SurfaceGasOutcome.Computed gas) {
+            return Optional.of(new Parts(
+                    "Gas at surface",
+                    Map.of("outcome", OperationWords.gasAtSurface(gas, units)),
+                    List.of(OperationTables.gasAtSurface(gas, units))));
+        }
+        if (result instanceof RiserOutcome.Computed riser) {
+            return Optional.of(new Parts(
+                    "Without the riser",
+                    Map.of("outcome", OperationWords.riser(riser, units)),
+                    List.of(OperationTables.riser(riser, units))));
+        }
+        if (result instanceof HandPressure hand) {
+            ResultTable steps = OperationTables.byHand(hand, units);
+            return Optional.of(new Parts(steps.name(), Map.of("answer", steps.caption()), List.of(steps)));
+        }
         return result instanceof NotAssessed not
-                ? Optional.of(new Parts("Not assessed", Map.of("reason", not.reason()), List.of()))
+                ? Optional.of(new Parts("Not assessed", Map.of("answer", not.summary(units)), List.of()))
                 : Optional.empty();
     }
 
@@ -75,7 +95,7 @@ final class OperationCards {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("drilled kick can wait", OperationWords.wait(operations.drilled(), units));
         lines.put("swabbed kick can wait", OperationWords.wait(operations.swabbed(), units));
-        operations.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text()));
+        operations.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text(units)));
         return new Parts(
                 "After an influx, " + operations.section(), lines, List.of(OperationTables.answers(operations, units)));
     }
@@ -89,7 +109,7 @@ final class OperationCards {
     private static Parts sheet(KillSheet sheet, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("notice", KillSheet.NOTICE);
-        sheet.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text()));
+        sheet.warnings().forEach(w -> lines.put("warning, " + w.subject(), w.text(units)));
         return new Parts(
                 "Kill sheet",
                 lines,

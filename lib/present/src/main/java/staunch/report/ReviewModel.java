@@ -35,9 +35,11 @@ import staunch.envelope.Masp;
 import staunch.envelope.MigrationOutcome;
 import staunch.envelope.NotAssessed;
 import staunch.envelope.PressureWindow;
+import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.SectionPlan;
+import staunch.envelope.SurfaceGasOutcome;
 import staunch.envelope.SurfaceLimit;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
@@ -227,7 +229,7 @@ final class ReviewModel {
         KickOperations shown =
                 operations.drilled() instanceof KickOperations.Followed ? operations.drilled() : operations.swabbed();
         if (shown instanceof NotAssessed not) {
-            model.put("notAssessed", not.summary());
+            model.put("notAssessed", not.summary(units));
             return model;
         }
         KickOperations.Followed kick = (KickOperations.Followed) shown;
@@ -249,6 +251,9 @@ final class ReviewModel {
             tables.add(OperationTables.timeToLimit(migration, units));
         }
         runs(kick).forEach(r -> tables.add(OperationTables.circulationPeaks(r, units)));
+        if (kick.surfaceGas() instanceof SurfaceGasOutcome.Computed gas) {
+            tables.add(OperationTables.gasAtSurface(gas, units));
+        }
         if (kick.volumetric() instanceof VolumetricOutcome.Computed volumetric) {
             tables.add(OperationTables.volumetric(volumetric.table(), units).thinned(ROWS_ALONG));
         }
@@ -258,6 +263,12 @@ final class ReviewModel {
         }
         if (kick.bullheading() instanceof BullheadingOutcome.Computed bullheading) {
             tables.add(OperationTables.bullheading(bullheading, units));
+        }
+        if (operations.riser() instanceof RiserOutcome.Computed riser) {
+            tables.add(OperationTables.riser(riser, units));
+        }
+        if (kick.drillers() instanceof CirculationOutcome.Computed drillers) {
+            drillers.byHand().forEach(h -> tables.add(OperationTables.byHand(h, units)));
         }
         model.put("tables", tables(tables));
         model.put("assumptions", table(OperationTables.assumptions(operations, units)));
@@ -282,7 +293,7 @@ final class ReviewModel {
             figures.add(OperationCharts.migration(name, migration, units));
         }
         if (runs.isEmpty()) {
-            String reason = ((NotAssessed) kick.drillers()).reason();
+            String reason = ((NotAssessed) kick.drillers()).summary(units);
             figures.add(new NotDrawn("Choke and shoe pressure while circulating out, " + name, reason));
             return figures;
         }

@@ -23,9 +23,14 @@ import staunch.control.VolumetricMethod;
 import staunch.envelope.Assumption;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
+import staunch.envelope.HandCalculation;
+import staunch.envelope.HandPressure;
 import staunch.envelope.KickOperations.WatchedDepth;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.NotAssessed;
+import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
+import staunch.envelope.SurfaceGasOutcome;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
 
@@ -48,6 +53,10 @@ public final class OperationTables {
                     drilled.get(i).words(),
                     swabbed.get(i).words()));
         }
+        if (operations.riser() instanceof RiserOutcome.Computed riser) {
+            String words = OperationWords.riser(riser, units);
+            rows.add(new Row("Without the riser", words, words));
+        }
         return new Rows<>(rows, units)
                 .text("Question", Row::question)
                 .text("Drilled kick", Row::drilled)
@@ -59,7 +68,7 @@ public final class OperationTables {
     public static ResultTable assumptions(SectionOperations operations, UnitSystem units) {
         return new Rows<>(operations.assumptions(), units)
                 .text("Subject", Assumption::subject)
-                .text("Assumed", Assumption::text)
+                .text("Assumed", a -> a.text(units))
                 .text("Origin", Assumption::origin)
                 .table("Assumptions of the operations", "");
     }
@@ -221,6 +230,69 @@ public final class OperationTables {
                         "Starts with " + units.text(table.startPressure(), Measure.PRESSURE_GAUGE)
                                 + " on the casing; it ends because "
                                 + table.ending().title() + ".");
+    }
+
+    /** Gas at the choke and in the separator. */
+    public static ResultTable gasAtSurface(SurfaceGasOutcome.Computed gas, UnitSystem units) {
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Greatest gas rate", units.text(gas.rate(), Measure.GAS_RATE, CEILING));
+        row(rows, "By", gas.method().title());
+        row(rows, "After", units.text(gas.moment().pumped(), Measure.VOLUME) + " pumped");
+        if (gas.separator() instanceof SurfaceGasOutcome.Separator separator) {
+            row(rows, "Pressure in the separator", gauge(separator.pressure(), units, CEILING));
+            row(rows, "The same by the hand formula", gauge(separator.handPressure(), units, CEILING));
+            row(
+                    rows,
+                    "Mud leg of " + units.text(separator.legDensity(), Measure.DENSITY),
+                    units.text(separator.mudLeg(), Measure.PRESSURE_DIFFERENCE, FLOOR));
+            row(
+                    rows,
+                    "Left to blow-through",
+                    units.text(separator.blowThroughMargin(), Measure.PRESSURE_DIFFERENCE, FLOOR));
+            separator
+                    .capacity()
+                    .ifPresent(
+                            c -> row(rows, "Capacity that the maker states", units.text(c, Measure.GAS_RATE, FLOOR)));
+        } else {
+            row(rows, "Separator", ((NotAssessed) gas.separator()).summary(units));
+        }
+        return pairs(rows, units, "Gas at surface", "Loads rounded up, what holds them down.");
+    }
+
+    /** What is lost with the riser of a subsea well, and what lines of other fluid do. */
+    public static ResultTable riser(RiserOutcome.Computed riser, UnitSystem units) {
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Pressure lost below the seabed", difference(riser.lost(), units));
+        row(
+                rows,
+                "Least overbalance left",
+                units.text(riser.worst().margin(), Measure.PRESSURE_DIFFERENCE, FLOOR) + " at "
+                        + units.text(riser.worst().verticalDepth(), Measure.DEPTH) + " TVD");
+        row(rows, "Mud that would keep it", units.text(riser.needed(), Measure.DENSITY, CEILING));
+        row(rows, "Mud in the hole", units.text(riser.mudDensity(), Measure.DENSITY));
+        row(rows, "Riser margin missing", units.text(riser.missing(), Measure.DENSITY_DIFFERENCE, CEILING));
+        row(rows, "Mud in the riser falls to", units.text(riser.levelInRiser(), Measure.DEPTH) + " TVD");
+        row(rows, "Collapse load of the emptied riser", difference(riser.collapse(), units));
+        riser.lines().ifPresent(l -> {
+            row(rows, l.heavier().name() + " over " + l.lighter().name(), difference(l.imbalance(), units));
+            row(rows, "Level falls, once connected, by", units.text(l.fall(), Measure.LENGTH));
+            row(rows, "Volume that goes over", units.text(l.overflow(), Measure.VOLUME));
+        });
+        return pairs(rows, units, "Without the riser", "Loads rounded up, what is left down.");
+    }
+
+    /** Pressure at the top of the gas by the classical quadratic, beside the schedule's. */
+    public static ResultTable byHand(HandPressure hand, UnitSystem units) {
+        return new Rows<>(hand.steps(), units)
+                .text("Step", HandCalculation.Step::name)
+                .text("Formula", HandCalculation.Step::formula)
+                .text("With numbers", s -> Tables.substituted(s, units))
+                .text("Result", s -> Tables.shown(s.result(), s.measure(), units))
+                .table(
+                        "Top of gas by hand, " + hand.where(),
+                        "By hand " + units.text(hand.pressure(), Measure.PRESSURE_ABSOLUTE) + ", schedule "
+                                + units.text(hand.schedulePressure(), Measure.PRESSURE_ABSOLUTE) + ". "
+                                + hand.difference());
     }
 
     /** Loads of bullheading against their limits, the least margin first. */

@@ -14,6 +14,8 @@ import staunch.envelope.KillSheetOutcome;
 import staunch.envelope.LubricationOutcome;
 import staunch.envelope.MigrationOutcome;
 import staunch.envelope.NotAssessed;
+import staunch.envelope.RiserOutcome;
+import staunch.envelope.SurfaceGasOutcome;
 import staunch.envelope.VolumetricOutcome;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
@@ -53,7 +55,7 @@ public final class OperationWords {
                 new Answer("How long can it wait", wait(followed.migration(), units)),
                 new Answer("Driller's method", circulation(followed.drillers(), units)),
                 new Answer("Wait and weight", circulation(followed.waitAndWeight(), units)),
-                new Answer("Gas at surface", gasAtSurface(followed.drillers(), units)),
+                new Answer("Gas at surface", gasAtSurface(followed.surfaceGas(), units)),
                 new Answer("Volumetric method", volumetric(followed.volumetric(), units)),
                 new Answer("Lubricate and bleed", lubrication(followed.lubrication(), units)),
                 new Answer("Bullheading", bullheading(followed.bullheading(), units)),
@@ -131,13 +133,44 @@ public final class OperationWords {
                 : units.text(closest.margin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + " left at " + where;
     }
 
-    private static String gasAtSurface(CirculationOutcome outcome, UnitSystem units) {
+    /** Gas at the choke, and whether the separator holds it. */
+    public static String gasAtSurface(SurfaceGasOutcome outcome, UnitSystem units) {
         if (outcome instanceof NotAssessed not) {
             return not.summary(units);
         }
-        CirculationPoint peak =
-                ((CirculationOutcome.Computed) outcome).schedule().greatestGasRate();
-        return "up to " + units.text(peak.gasRate(), Measure.GAS_RATE, RoundingMode.CEILING);
+        SurfaceGasOutcome.Computed gas = (SurfaceGasOutcome.Computed) outcome;
+        String rate = "up to " + units.text(gas.rate(), Measure.GAS_RATE, RoundingMode.CEILING) + ", "
+                + gas.method().title();
+        if (gas.separator() instanceof NotAssessed not) {
+            return rate + "; separator " + not.summary(units);
+        }
+        SurfaceGasOutcome.Separator separator = (SurfaceGasOutcome.Separator) gas.separator();
+        String held = separator.blowThroughMargin() > 0
+                ? "the mud leg of the separator holds it: "
+                : "gas blows through the mud leg of the separator: ";
+        String over = separator.capacity().isPresent() && separator.capacity().getAsDouble() < gas.rate()
+                ? "; above the " + units.text(separator.capacity().getAsDouble(), Measure.GAS_RATE, RoundingMode.FLOOR)
+                        + " that its maker states"
+                : "";
+        return rate + "; " + held
+                + units.text(separator.pressure(), Measure.PRESSURE_GAUGE, RoundingMode.CEILING) + " against "
+                + units.text(separator.mudLeg(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + over;
+    }
+
+    /** What is lost with the riser of a subsea well. */
+    public static String riser(RiserOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary(units);
+        }
+        RiserOutcome.Computed riser = (RiserOutcome.Computed) outcome;
+        double margin = riser.worst().margin();
+        String where = " at " + units.text(riser.worst().verticalDepth(), Measure.DEPTH) + " TVD";
+        return riser.staysBalanced()
+                ? "the well stays overbalanced: " + units.text(margin, Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR)
+                        + " left" + where
+                : "the well flows: " + units.text(-margin, Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
+                        + " short" + where + "; mud would have to be "
+                        + units.text(riser.needed(), Measure.DENSITY, RoundingMode.CEILING);
     }
 
     /** What the volumetric method comes to. */

@@ -750,7 +750,7 @@ public final class Tables {
     }
 
     /** Right side of a formula with the values in place of the symbols. */
-    private static String substituted(HandCalculation.Step step, UnitSystem units) {
+    static String substituted(HandCalculation.Step step, UnitSystem units) {
         String right = step.formula().substring(step.formula().indexOf('=') + 1).trim();
         Map<String, String> values = new HashMap<>();
         step.terms().forEach(t -> values.put(t.symbol(), shown(t.value(), t.measure(), units)));
@@ -758,7 +758,7 @@ public final class Tables {
                 .replaceAll(m -> Matcher.quoteReplacement(values.getOrDefault(m.group(), m.group())));
     }
 
-    private static String shown(double value, Measure measure, UnitSystem units) {
+    static String shown(double value, Measure measure, UnitSystem units) {
         return units.text(value, measure, measure == Measure.VOLUME ? FLOOR : HALF_EVEN);
     }
 

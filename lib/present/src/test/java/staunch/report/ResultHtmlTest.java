@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import staunch.chart.ChartImage;
 import staunch.chart.Charts;
+import staunch.envelope.KickOperations;
 import staunch.envelope.SectionEnvelope;
 import staunch.envelope.Tolerance;
 import staunch.present.Fixtures;
+import staunch.present.KillSheets;
 import staunch.table.Tables;
 import staunch.units.InputFault;
 import staunch.units.Quantity;
@@ -49,6 +51,20 @@ class ResultHtmlTest {
                 Quantity.of(9.6, "ppg"),
                 Tables.maasp(section.maasp().orElseThrow(), FIELD)));
         Fixtures.envelope().sections().forEach(s -> results.add(s.drilled().tolerance()));
+        Fixtures.operations().forEach(results::add);
+        KickOperations.Followed kick =
+                (KickOperations.Followed) Fixtures.operations().get(3).drilled();
+        results.addAll(List.of(
+                kick,
+                kick.drillers(),
+                kick.waitAndWeight(),
+                kick.migration(),
+                kick.volumetric(),
+                kick.lubrication(),
+                kick.bullheading(),
+                kick.surfaceGas(),
+                kick.killSheet(),
+                KillSheets.subsea()));
         for (Object result : results) {
             ResultHtml.Card card = ResultHtml.card(result, FIELD).orElseThrow();
             assertTrue(card.html().contains("staunch-card"), card.text());

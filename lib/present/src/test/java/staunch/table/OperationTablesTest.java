@@ -6,14 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import staunch.control.ConnectedLines;
 import staunch.control.KillSheet;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
 import staunch.envelope.KickOperations;
 import staunch.envelope.LubricationOutcome;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
+import staunch.envelope.SurfaceGasOutcome;
 import staunch.envelope.VolumetricOutcome;
 import staunch.present.Fixtures;
 import staunch.present.KillSheets;
@@ -30,6 +34,18 @@ class OperationTablesTest {
     private static final CirculationOutcome.Computed DRILLERS = (CirculationOutcome.Computed) KICK.drillers();
     private static final MigrationOutcome.Computed MIGRATION = (MigrationOutcome.Computed) KICK.migration();
 
+    private static final RiserOutcome.Computed RISER = new RiserOutcome.Computed(
+            1.2e6,
+            new RiserOutcome.Exposed(2500, 3.1e7, 3.2e7),
+            1580,
+            1500,
+            230,
+            2e6,
+            Optional.of(ConnectedLines.of(
+                    new ConnectedLines.Line("kill line", 1030, 0.0045),
+                    new ConnectedLines.Line("riser", 1500, 0.17),
+                    335)));
+
     private static List<ResultTable> all(UnitSystem units) {
         List<ResultTable> tables = new ArrayList<>(List.of(
                 OperationTables.circulation(DRILLERS, KICK.watched(), units),
@@ -38,7 +54,10 @@ class OperationTablesTest {
                 OperationTables.migration(MIGRATION.courses().get(0), KICK.watched(), units),
                 OperationTables.volumetric(((VolumetricOutcome.Computed) KICK.volumetric()).table(), units),
                 OperationTables.lubricateAndBleed(((LubricationOutcome.Computed) KICK.lubrication()).table(), units),
-                OperationTables.bullheading((BullheadingOutcome.Computed) KICK.bullheading(), units)));
+                OperationTables.bullheading((BullheadingOutcome.Computed) KICK.bullheading(), units),
+                OperationTables.gasAtSurface((SurfaceGasOutcome.Computed) KICK.surfaceGas(), units),
+                OperationTables.riser(RISER, units),
+                OperationTables.byHand(DRILLERS.byHand().get(0), units)));
         Fixtures.operations().forEach(o -> tables.add(OperationTables.answers(o, units)));
         for (KillSheet sheet : List.of(KillSheets.atSurface(), KillSheets.subsea())) {
             tables.addAll(List.of(
@@ -115,6 +134,22 @@ class OperationTablesTest {
         assertEquals("119.9 min", FIELD.duration(7199));
         assertEquals("3.2 h", FIELD.duration(3.29 * 3600));
         assertEquals("7300.0 s", UnitSystem.SI.duration(7300));
+    }
+
+    @Test
+    void gasAtSurfaceStandsAgainstTheMudLeg() {
+        SurfaceGasOutcome.Computed gas = (SurfaceGasOutcome.Computed) KICK.surfaceGas();
+        String words = OperationWords.gasAtSurface(gas, FIELD);
+        assertTrue(words.startsWith("up to ") && words.contains("MMscf/d, ") && words.contains(" against "), words);
+    }
+
+    @Test
+    void withoutItsRiserTheWellStaysOrFlows() {
+        assertEquals(
+                "the well flows: 10.0 bar short at 2500.0 m TVD; mud would have to be 1580 kg/m³",
+                OperationWords.riser(RISER, UnitSystem.METRIC));
+        assertTrue(OperationWords.riser(Fixtures.operations().get(3).riser(), FIELD)
+                .contains("stack is at surface"));
     }
 
     @Test
