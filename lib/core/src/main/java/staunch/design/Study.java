@@ -13,6 +13,8 @@ import staunch.envelope.SectionOperations;
 import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
 import staunch.units.InputFault;
+import staunch.well.Annulus;
+import staunch.well.AnnulusGeometry;
 import staunch.well.CasingString;
 
 /** The front door: takes a case, chooses a casing design and methods, and evaluates the envelope of every section. */
@@ -122,6 +124,28 @@ public final class Study {
      */
     public SectionOperations operations(String sectionName) {
         return OperationsEvaluator.evaluate(input(wellCase.design(design).section(sectionName)));
+    }
+
+    /**
+     * Annulus of a section at its TD, bit on bottom, from the stack down.
+     *
+     * @param sectionName of the section
+     * @throws InputFault where the design has no section of that name, or the section no string
+     */
+    public Annulus annulus(String sectionName) {
+        SectionInput input = input(wellCase.design(design).section(sectionName));
+        SectionPlan plan = input.plan();
+        return Annulus.of(new AnnulusGeometry(
+                input.casing(),
+                plan.hole(),
+                plan.string()
+                        .orElseThrow(() -> new InputFault(
+                                "hole section \"" + sectionName + "\"",
+                                "has no string",
+                                "give one, or none by its word")),
+                plan.bottomDepth(),
+                input.datum().stackDepth(),
+                plan.bottomDepth()));
     }
 
     /**

@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import staunch.units.Kind;
 import staunch.units.Si;
 
@@ -53,6 +54,14 @@ public sealed interface KickOperations permits KickOperations.Followed, NotAsses
             Objects.requireNonNull(bullheading, "bullheading");
             Objects.requireNonNull(killSheet, "killSheet");
             Objects.requireNonNull(surfaceGas, "surfaceGas");
+        }
+
+        /** Circulations that could be worked out, driller's method first. */
+        public List<CirculationOutcome.Computed> circulations() {
+            return Stream.of(drillers, waitAndWeight)
+                    .filter(CirculationOutcome.Computed.class::isInstance)
+                    .map(CirculationOutcome.Computed.class::cast)
+                    .toList();
         }
     }
 

@@ -653,6 +653,8 @@ final class CaseKeys {
             text("name", "What it is.").must(),
             amount("mud_leg", Measure.LENGTH, 0.1, 30, "Height of mud that the gas would have to push out.")
                     .without("Gas at surface against the separator."),
+            amount("mud_leg_fluid", Measure.DENSITY, 500, 2700, "Density of the fluid in the mud leg.")
+                    .without("The mud in the well."),
             amount("vent_length", Measure.LENGTH, 1, 500, "Length of the vent line, with the pipe its bends stand for.")
                     .without("Pressure in the separator."),
             amount("vent_diameter", Measure.DIAMETER, 0.05, 1, "Inside diameter of the vent line.")

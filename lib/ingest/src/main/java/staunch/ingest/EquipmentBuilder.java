@@ -48,6 +48,7 @@ final class EquipmentBuilder {
                                 f.amount("vent_length"),
                                 f.amount("vent_diameter"),
                                 f.amount("gas_capacity"),
+                                f.amount("mud_leg_fluid"),
                                 f.text("source").map(s -> new Source(s, "")))));
     }
 

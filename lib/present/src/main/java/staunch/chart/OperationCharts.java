@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import staunch.chart.Palette.Dash;
 import staunch.chart.Plot.Look;
@@ -18,10 +19,12 @@ import staunch.control.CirculationMethod;
 import staunch.control.CirculationPoint;
 import staunch.control.CirculationSchedule;
 import staunch.control.ClosestLimit;
+import staunch.control.FrictionCurve;
 import staunch.control.KillSheet;
 import staunch.control.LubricateAndBleed;
 import staunch.control.MigrationPoint;
 import staunch.control.PressureSchedule;
+import staunch.control.SlowCirculation;
 import staunch.control.VolumetricMethod;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
@@ -429,6 +432,62 @@ public final class OperationCharts {
                         + units.text(sheet.initialCirculatingPressure(), Measure.PRESSURE_GAUGE) + " to "
                         + units.text(sheet.finalCirculatingPressure(), Measure.PRESSURE_GAUGE)
                         + ". The straight line falls short by up to " + said + ".");
+    }
+
+    /**
+     * Friction of annulus and choke line against the pump rate, measured losses beside the computed.
+     *
+     * @param section name of the section
+     * @param curve computed
+     * @param measured slow circulating rates, of which those with a choke-line loss are marked
+     * @param units to show
+     */
+    public static Figure friction(
+            String section, FrictionCurve curve, List<SlowCirculation> measured, UnitSystem units) {
+        double[] x = rates(curve.points().stream().mapToDouble(FrictionCurve.Point::rate), units);
+        double[] annulus = losses(curve.points().stream().mapToDouble(FrictionCurve.Point::annulus), units);
+        List<Double> all = new ArrayList<>();
+        Arrays.stream(annulus).forEach(all::add);
+        List<FrictionCurve.Point> withLine =
+                curve.points().stream().filter(p -> p.chokeLine().isPresent()).toList();
+        double[] line = losses(withLine.stream().mapToDouble(p -> p.chokeLine().getAsDouble()), units);
+        Arrays.stream(line).forEach(all::add);
+        List<SlowCirculation> marked =
+                measured.stream().filter(m -> m.chokeLineFriction().isPresent()).toList();
+        double[] marks =
+                losses(marked.stream().mapToDouble(m -> m.chokeLineFriction().getAsDouble()), units);
+        Arrays.stream(marks).forEach(all::add);
+        Plot plot = Plot.upwards(
+                        name("friction", section),
+                        new Axis("Pump rate [" + units.label(Measure.FLOW_RATE) + "]", 0, x[x.length - 1]),
+                        Axis.fromZero("Friction [" + units.label(Measure.PRESSURE_DIFFERENCE) + "]", all))
+                .curve("annulus, computed", METHODS.get(0), x, annulus);
+        if (line.length > 0) {
+            plot.curve(
+                    "choke line, computed",
+                    METHODS.get(1),
+                    rates(withLine.stream().mapToDouble(FrictionCurve.Point::rate), units),
+                    line);
+        }
+        if (marks.length > 0) {
+            plot.highlight(
+                    "choke line, measured",
+                    Look.marksOnly(Palette.INK, SeriesMarkers.DIAMOND),
+                    rates(marked.stream().mapToDouble(SlowCirculation::rate), units),
+                    marks);
+        }
+        return plot.image(
+                "Friction against pump rate, " + section,
+                "Friction of the annulus" + (line.length > 0 ? " and of the choke line" : "") + " against the pump rate"
+                        + (marks.length > 0 ? ", measured losses marked." : "."));
+    }
+
+    private static double[] rates(DoubleStream si, UnitSystem units) {
+        return si.map(v -> units.fromSi(v, Measure.FLOW_RATE)).toArray();
+    }
+
+    private static double[] losses(DoubleStream si, UnitSystem units) {
+        return si.map(v -> units.fromSi(v, Measure.PRESSURE_DIFFERENCE)).toArray();
     }
 
     private record Drawn(String label, Look look, double[] x, double[] y) {}

@@ -250,7 +250,7 @@ final class ReviewModel {
         if (kick.migration() instanceof MigrationOutcome.Computed migration) {
             tables.add(OperationTables.timeToLimit(migration, units));
         }
-        runs(kick).forEach(r -> tables.add(OperationTables.circulationPeaks(r, units)));
+        kick.circulations().forEach(r -> tables.add(OperationTables.circulationPeaks(r, units)));
         if (kick.surfaceGas() instanceof SurfaceGasOutcome.Computed gas) {
             tables.add(OperationTables.gasAtSurface(gas, units));
         }
@@ -278,16 +278,9 @@ final class ReviewModel {
         return model;
     }
 
-    private static List<CirculationOutcome.Computed> runs(KickOperations.Followed kick) {
-        return Stream.of(kick.drillers(), kick.waitAndWeight())
-                .filter(CirculationOutcome.Computed.class::isInstance)
-                .map(CirculationOutcome.Computed.class::cast)
-                .toList();
-    }
-
     private List<Figure> operationFigures(SectionEnvelope section, KickOperations.Followed kick) {
         String name = section.plan().name();
-        List<CirculationOutcome.Computed> runs = runs(kick);
+        List<CirculationOutcome.Computed> runs = kick.circulations();
         List<Figure> figures = new ArrayList<>();
         if (kick.migration() instanceof MigrationOutcome.Computed migration) {
             figures.add(OperationCharts.migration(name, migration, units));

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import staunch.control.Bullheading;
 import staunch.control.CirculationPoint;
 import staunch.control.ClosestLimit;
+import staunch.control.FrictionCurve;
 import staunch.control.KillSheet;
 import staunch.control.KillSheetInput;
 import staunch.control.LubricateAndBleed;
@@ -315,6 +316,21 @@ public final class OperationTables {
                 .table(
                         "Bullheading: loads",
                         "Loads rounded up, limits and margins down; a limit met exactly does not hold.");
+    }
+
+    /** Friction against the pump rate. */
+    public static ResultTable friction(FrictionCurve curve, UnitSystem units) {
+        return new Rows<>(curve.points(), units)
+                .number("Rate", Measure.FLOW_RATE, HALF_EVEN, FrictionCurve.Point::rate)
+                .number("Annulus", Measure.PRESSURE_DIFFERENCE, CEILING, FrictionCurve.Point::annulus)
+                .number("String, without bit", Measure.PRESSURE_DIFFERENCE, CEILING, FrictionCurve.Point::string)
+                .optional("Choke line", Measure.PRESSURE_DIFFERENCE, CEILING, FrictionCurve.Point::chokeLine)
+                .number(
+                        "Equivalent circulating density",
+                        Measure.EQUIVALENT_DENSITY,
+                        CEILING,
+                        FrictionCurve.Point::equivalentDensity)
+                .table("Friction", "Losses rounded up; the density counts the friction of the annulus alone.");
     }
 
     /** What a kill sheet starts from. */

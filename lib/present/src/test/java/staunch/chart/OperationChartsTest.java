@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
+import staunch.control.SlowCirculation;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
 import staunch.envelope.KickOperations;
@@ -48,7 +49,12 @@ class OperationChartsTest {
                 OperationCharts.lubricateAndBleed(
                         SECTION, ((LubricationOutcome.Computed) KICK.lubrication()).table(), units),
                 OperationCharts.bullheading(SECTION, (BullheadingOutcome.Computed) KICK.bullheading(), units),
-                OperationCharts.pressureSchedule(SECTION, KillSheets.atSurface(), units));
+                OperationCharts.pressureSchedule(SECTION, KillSheets.atSurface(), units),
+                OperationCharts.friction(
+                        SECTION,
+                        KillSheets.friction(),
+                        List.of(new SlowCirculation(0.008, OptionalDouble.empty(), OptionalDouble.of(4e5))),
+                        units));
     }
 
     private static String svg(Figure figure) {

@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.ChokeLineLoss;
+import staunch.control.FlowingMud;
+import staunch.control.FrictionCurve;
 import staunch.control.HydrostaticConstant;
 import staunch.control.KillSheet;
 import staunch.control.KillSheetInput;
 import staunch.control.LineBore;
 import staunch.control.SlowCirculation;
 import staunch.control.StringFriction;
+import staunch.fluid.FlowModel;
 import staunch.units.Physics;
 import staunch.well.Annulus;
 import staunch.well.AnnulusGeometry;
@@ -99,5 +102,14 @@ public final class KillSheets {
                 new KillSheetInput.KillMud(11.98, 0, 220, 4200),
                 subsea,
                 new KillSheetInput.Options(HydrostaticConstant.EXACT, StringFriction.BY_BORE, 12));
+    }
+
+    /** Friction of the well with the stack on the seabed. */
+    public static FrictionCurve friction() {
+        return FrictionCurve.of(
+                new FrictionCurve.Well(PATH, annulus(400), Optional.of(new LineBore(400, 0.0762))),
+                new FlowingMud(1560, new FlowModel.BinghamPlastic(0.03, 6)),
+                0.015,
+                10);
     }
 }

@@ -57,6 +57,7 @@ class OperationTablesTest {
                 OperationTables.bullheading((BullheadingOutcome.Computed) KICK.bullheading(), units),
                 OperationTables.gasAtSurface((SurfaceGasOutcome.Computed) KICK.surfaceGas(), units),
                 OperationTables.riser(RISER, units),
+                OperationTables.friction(KillSheets.friction(), units),
                 OperationTables.byHand(DRILLERS.byHand().get(0), units)));
         Fixtures.operations().forEach(o -> tables.add(OperationTables.answers(o, units)));
         for (KillSheet sheet : List.of(KillSheets.atSurface(), KillSheets.subsea())) {
