@@ -21,6 +21,7 @@ final class AttributionChart {
     private static final int WIDTH = 720;
     private static final int LEFT = 232;
     private static final int RIGHT = WIDTH - 74;
+    private static final double LABEL = 66;
     private static final int TOP = 74;
     private static final int BAR = 11;
     private static final int LINE = 15;
@@ -58,7 +59,12 @@ final class AttributionChart {
             row.alone.ifPresent(v -> values.add(units.fromSi(v, measure)));
             row.inSequence.ifPresent(v -> values.add(units.fromSi(v, measure)));
         }
-        axis = Axis.fromZero("Change of " + attribution.quantity().title() + " [" + units.label(measure) + "]", values);
+        Axis close = Axis.fromZero(
+                "Change of " + attribution.quantity().title() + " [" + units.label(measure) + "]", values);
+        // The number of a bar to the left needs room before the names begin.
+        double room =
+                values.stream().anyMatch(v -> v < 0) ? LABEL / (RIGHT - LEFT - LABEL) * (close.max() - close.min()) : 0;
+        axis = new Axis(close.title(), close.min() - room, close.max());
     }
 
     private double add(String name, OptionalDouble alone, OptionalDouble inSequence, String words, double y) {
@@ -98,7 +104,7 @@ final class AttributionChart {
             return otherwise;
         }
         String text = units.text(value.getAsDouble(), measure);
-        return value.getAsDouble() > 0 ? "+" + text : text;
+        return value.getAsDouble() > 0 ? "+" + text : text.replaceFirst("^-", "−");
     }
 
     private void paint(Graphics2D g) {
@@ -156,7 +162,7 @@ final class AttributionChart {
         String text = number(OptionalDouble.of(si), "");
         double width = Type.width(text, Type.PLAIN);
         double sx = value < 0 ? from - width - 5 : x(value) + 5;
-        Plot.text(g, text, Math.max(sx, LEFT - 8.0), top + BAR - 1.0, Type.PLAIN, Palette.INK);
+        Plot.text(g, text, sx, top + BAR - 1.0, Type.PLAIN, Palette.INK);
     }
 
     private static void bar(Graphics2D g, Rectangle2D box, boolean filled, Color color) {

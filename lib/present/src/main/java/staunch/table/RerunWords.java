@@ -15,6 +15,7 @@ import staunch.design.ResultValue;
 import staunch.design.SectionChange;
 import staunch.design.SectionQuantity;
 import staunch.envelope.Verdict;
+import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
 import staunch.units.Quantity;
 import staunch.units.UnitFault;
@@ -104,11 +105,9 @@ public final class RerunWords {
         }
         boolean required = value.quantity() == SectionQuantity.DRILLED_REQUIRED
                 || value.quantity() == SectionQuantity.SWABBED_REQUIRED;
-        return (value.outcome().startsWith(AT_MOST) ? "at most " : "")
-                + units.text(
-                        value.value().getAsDouble(),
-                        value.measure(),
-                        required ? RoundingMode.HALF_EVEN : RoundingMode.FLOOR);
+        String number = units.text(
+                value.value().getAsDouble(), value.measure(), required ? RoundingMode.HALF_EVEN : RoundingMode.FLOOR);
+        return (value.outcome().startsWith(AT_MOST) ? "at most " : "") + signed(number);
     }
 
     /** A change with its sign; empty where it is no number. */
@@ -117,7 +116,12 @@ public final class RerunWords {
             return "";
         }
         String text = units.text(change.getAsDouble(), measure);
-        return change.getAsDouble() > 0 ? "+" + text : text;
+        return change.getAsDouble() > 0 ? "+" + text : signed(text);
+    }
+
+    /** With the sign that tables print. */
+    private static String signed(String number) {
+        return number.startsWith("-") ? "−" + number.substring(1) : number;
     }
 
     /** What is different about a cause: its values before and after. */
@@ -146,7 +150,32 @@ public final class RerunWords {
                 .limit(MOST_FIELDS)
                 .map(f -> place(f, units) + " " + text(which.apply(f), f.measure(), units))
                 .collect(Collectors.joining(", "));
-        return fields.size() > MOST_FIELDS ? some + " and " + (fields.size() - MOST_FIELDS) + " more values" : some;
+        String all =
+                fields.size() > MOST_FIELDS ? some + " and " + (fields.size() - MOST_FIELDS) + " more values" : some;
+        return all + equivalent(fields, which, units);
+    }
+
+    /** A pressure at a depth as the trade also writes it. */
+    private static String equivalent(
+            List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
+        OptionalDouble depth = si(fields, "tvd", Measure.DEPTH, which);
+        OptionalDouble pressure = si(fields, "pressure", Measure.PRESSURE_ABSOLUTE, which);
+        return depth.isPresent() && pressure.isPresent() && depth.getAsDouble() >= 1
+                ? " ("
+                        + units.text(
+                                EquivalentDensity.of(pressure.getAsDouble(), depth.getAsDouble()),
+                                Measure.EQUIVALENT_DENSITY)
+                        + " EMW from the datum of its well)"
+                : "";
+    }
+
+    private static OptionalDouble si(
+            List<ChangedField> fields, String name, Measure measure, Function<ChangedField, String> which) {
+        return fields.stream()
+                .filter(f -> f.name().equals(name)
+                        && f.measure().filter(measure::equals).isPresent())
+                .mapToDouble(f -> Quantity.parse(which.apply(f)).si(measure))
+                .findFirst();
     }
 
     /** One value before and after. */

@@ -1,0 +1,149 @@
+package staunch.table;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import staunch.chart.Charts;
+import staunch.chart.Figure;
+import staunch.design.Attribution;
+import staunch.design.Cause;
+import staunch.design.ChangedField;
+import staunch.design.InputChange;
+import staunch.design.Rerun;
+import staunch.design.ResultValue;
+import staunch.design.SectionChange;
+import staunch.design.SectionQuantity;
+import staunch.design.SectionResult;
+import staunch.envelope.Verdict;
+import staunch.report.ResultHtml;
+import staunch.units.InputFault;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/** Two runs made up by hand, so that each number shown can be told from its place. */
+class RerunTablesTest {
+    private static final String MUD = "mud of section \"8 1/2 in\"";
+    private static final String TEST = "strength test \"LOT\"";
+
+    private static SectionResult result(Verdict.Outcome outcome, double volume) {
+        return new SectionResult(
+                "Base",
+                "8 1/2 in",
+                new Verdict(outcome, outcome.title(), "the shoe"),
+                Arrays.stream(SectionQuantity.values())
+                        .map(q -> q == SectionQuantity.DRILLED_TOLERANCE
+                                ? new ResultValue(q, q.measure(), OptionalDouble.of(volume), "limited at the shoe")
+                                : new ResultValue(q, q.measure(), OptionalDouble.empty(), "not assessed"))
+                        .toList());
+    }
+
+    private static Attribution.Share share(String cause, double alone, double inSequence) {
+        return new Attribution.Share(
+                cause,
+                Measure.VOLUME,
+                OptionalDouble.of(alone),
+                OptionalDouble.of(inSequence),
+                "limited at the shoe",
+                "limited at the shoe");
+    }
+
+    private static SectionChange section() {
+        Attribution attribution = new Attribution(
+                SectionQuantity.DRILLED_TOLERANCE,
+                Measure.VOLUME,
+                OptionalDouble.of(3),
+                List.of(share(TEST, 5, 5), share(MUD, -1.5, -2)),
+                OptionalDouble.of(-0.5),
+                OptionalDouble.of(0));
+        return new SectionChange(
+                "Base",
+                "8 1/2 in",
+                Optional.of(result(Verdict.Outcome.FAILS, 3.258)),
+                Optional.of(result(Verdict.Outcome.HOLDS, 6.258)),
+                List.of(
+                        new SectionChange.Effect(TEST, Verdict.Outcome.HOLDS, Verdict.Outcome.HOLDS),
+                        new SectionChange.Effect(MUD, Verdict.Outcome.FAILS, Verdict.Outcome.HOLDS)),
+                List.of(attribution));
+    }
+
+    private static Cause cause(String name, ChangedField... fields) {
+        InputChange change = new InputChange(name, InputChange.Kind.INPUT, List.of(fields));
+        return new Cause(name, InputChange.Kind.INPUT, List.of(change), "");
+    }
+
+    private static Rerun rerun() {
+        Cause test = cause(
+                TEST,
+                new ChangedField("tvd", "", "", "3000 m", Optional.of(Measure.DEPTH)),
+                new ChangedField("pressure", "", "", "50000 kPaa", Optional.of(Measure.PRESSURE_ABSOLUTE)));
+        Cause mud =
+                cause(MUD, new ChangedField("density", "", "1500 kg/m3", "1560 kg/m3", Optional.of(Measure.DENSITY)));
+        return new Rerun("Invented", List.of(test, mud), List.of(section()), "");
+    }
+
+    @Test
+    void theAnswerNamesTheFlipAndItsCause() {
+        assertEquals("One verdict flips: 8 1/2 in (Base), fails → holds.", RerunWords.answer(rerun()));
+        assertEquals("Turned by " + TEST + " alone.", RerunWords.turnedBy(section()));
+        assertTrue(RerunWords.answer(new Rerun("Invented", List.of(), List.of(), ""))
+                .startsWith("Nothing changed"));
+    }
+
+    @Test
+    void valuesStandBeforeAndAfterInTheUnitsChosen() {
+        String row = RerunTables.sections(rerun(), UnitSystem.METRIC).text();
+        assertTrue(row.contains("fails → holds") && row.contains("3.25 m³ → 6.25 m³"), row);
+        String field = RerunTables.values(section(), UnitSystem.FIELD).text();
+        // 3 m³ at 0.158987294928 m³ a barrel (NIST SP 811).
+        assertTrue(field.contains("+18.9 bbl"), field);
+    }
+
+    @Test
+    void sharesRemainderAndTotalStandBelowEachOther() {
+        var table = RerunTables.attribution(section(), SectionQuantity.DRILLED_TOLERANCE, UnitSystem.METRIC)
+                .table();
+        assertEquals(
+                List.of(TEST, MUD, "remainder", "total"),
+                table.stringColumn("Cause").asList());
+        double[] alone = table.doubleColumn("Alone [m³]").asDoubleArray();
+        assertEquals(alone[3], alone[0] + alone[1] + alone[2], 1e-12);
+        assertThrows(
+                InputFault.class,
+                () -> RerunTables.attribution(section(), SectionQuantity.SHOE_MARGIN, UnitSystem.METRIC));
+    }
+
+    /** EMW of 49 898.675 kPa gauge over 3000 m of 9.80665 m/s²: 1696.1 kg/m³. */
+    @Test
+    void causesTellTheirValues() {
+        String text = RerunTables.causes(rerun(), UnitSystem.METRIC).text();
+        assertTrue(text.contains("1500 kg/m³ → 1560 kg/m³"), text);
+        assertTrue(text.contains("new: tvd 3000 m") && text.contains("1696 kg/m³ EMW"), text);
+    }
+
+    @Test
+    void barsCarrySignsAndUnits() {
+        Figure figure = Charts.attribution(section(), SectionQuantity.DRILLED_TOLERANCE, UnitSystem.METRIC);
+        assertTrue(figure.altText().contains(MUD + ": alone −1.50 m³, in sequence −2.00 m³"), figure.altText());
+        assertTrue(figure.html().contains("img"));
+        assertTrue(Charts.attribution(section(), SectionQuantity.SHOE_MARGIN, UnitSystem.METRIC)
+                .html()
+                .contains("did not change"));
+    }
+
+    @Test
+    void cardsAnswerFirst() {
+        String text = ResultHtml.card(rerun(), UnitSystem.FIELD).orElseThrow().text();
+        assertTrue(text.indexOf("One verdict flips") < text.indexOf("Governing limit"), text);
+        assertFalse(ResultHtml.card(section(), UnitSystem.FIELD)
+                .orElseThrow()
+                .html()
+                .isEmpty());
+    }
+}
