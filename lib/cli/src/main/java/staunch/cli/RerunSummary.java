@@ -83,6 +83,9 @@ final class RerunSummary {
         if (!turned.isEmpty()) {
             line("  " + turned);
         }
+        if (section.flips()) {
+            line("  " + RerunWords.verdictNow(section));
+        }
         if (section.before().isPresent() && section.after().isPresent()) {
             for (SectionQuantity quantity : SectionQuantity.values()) {
                 value(

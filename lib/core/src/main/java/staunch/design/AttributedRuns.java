@@ -72,6 +72,11 @@ final class AttributedRuns {
         groups.forEach(g -> causes.add(Cause.of(g.changes(), g.reason())));
     }
 
+    /** Nothing more is to be evaluated. */
+    void finish() {
+        progress.step(outcomes.size(), outcomes.size(), "done");
+    }
+
     List<Cause> causes() {
         return causes;
     }
@@ -250,7 +255,7 @@ final class AttributedRuns {
         if (known == null) {
             known = evaluated(made);
             outcomes.put(Set.copyOf(made), known);
-            progress.step(outcomes.size(), 2L * changed.changes().size() + 1L, "runs");
+            progress.step(outcomes.size(), Math.max(outcomes.size() + 1L, 2L * changed.changes().size() + 1L), "runs");
         }
         return known;
     }

@@ -63,6 +63,7 @@ public record Rerun(String well, List<Cause> causes, List<SectionChange> section
                     .forEach(then ->
                             sections.add(runs.change(design, then.section(), Optional.of(then), Optional.empty())));
         }
+        runs.finish();
         // The sort is stable: within each group the order of the run remains.
         sections.sort(Comparator.comparingInt(s -> s.flips() ? 0 : s.changed() ? 1 : 2));
         return new Rerun(after.well(), runs.causes(), sections, runs.notAttributed());

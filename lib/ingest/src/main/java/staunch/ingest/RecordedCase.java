@@ -7,6 +7,7 @@ import staunch.design.ChangedCase;
 import staunch.design.InputChange;
 import staunch.design.RunRecord;
 import staunch.design.WellCase;
+import staunch.units.Fault;
 import staunch.units.InputFault;
 
 /** Cases rebuilt from what run records hold. */
@@ -33,6 +34,7 @@ public final class RecordedCase {
         Item.Mapping then = tree(before);
         Item.Mapping now = tree(after);
         List<InputChange> changes = CaseMixture.changes(then, now);
+        Optional<Fault> unusable = fault(then, before);
         return new ChangedCase() {
             @Override
             public List<InputChange> changes() {
@@ -41,9 +43,22 @@ public final class RecordedCase {
 
             @Override
             public WellCase with(Set<String> made) {
+                if (unusable.isPresent() && made.size() < changes.size()) {
+                    throw unusable.get();
+                }
                 return build(CaseMixture.of(then, now, made), before);
             }
         };
+    }
+
+    /** What this version finds wrong in an earlier case: a part of it would not be the same case. */
+    private static Optional<Fault> fault(Item.Mapping tree, RunRecord record) {
+        try {
+            build(tree, record);
+            return Optional.empty();
+        } catch (Fault fault) {
+            return Optional.of(fault);
+        }
     }
 
     private static Item.Mapping tree(RunRecord record) {

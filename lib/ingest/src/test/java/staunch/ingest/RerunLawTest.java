@@ -21,6 +21,7 @@ import staunch.design.Attribution;
 import staunch.design.Cause;
 import staunch.design.ChangedCase;
 import staunch.design.InputChange;
+import staunch.design.InputLine;
 import staunch.design.Progress;
 import staunch.design.Rerun;
 import staunch.design.RunRecord;
@@ -218,6 +219,21 @@ class RerunLawTest {
         assertEquals(List.of("library 0.9 → 1.0"), names(rerun));
         assertEquals(InputChange.Kind.LIBRARY, rerun.causes().get(0).kind());
         assertFalse(rerun.nothingChanged());
+    }
+
+    @Test
+    void anEarlierCaseThatThisVersionCannotReadIsNotAttributed() throws Exception {
+        RunRecord before = base();
+        List<InputLine> inputs = new ArrayList<>(before.inputs());
+        inputs.add(new InputLine("equipment.wellhead.colour", "red"));
+        RunRecord older =
+                new RunRecord("0.9", before.well(), before.files(), before.tables(), inputs, before.results());
+        copy.with("strength: 14.25 ppg", "strength: 14.75 ppg");
+        Rerun rerun = Runs.rerun(older, changed());
+        assertTrue(rerun.notAttributed().contains("colour"), rerun.notAttributed());
+        assertEquals(1, rerun.flips().size(), "old and new values are shown all the same");
+        assertTrue(rerun.sections().stream().allMatch(s -> s.attributions().isEmpty()));
+        assertTrue(names(rerun).contains("weak zone \"Burdock sand\""), names(rerun).toString());
     }
 
     @Test

@@ -95,6 +95,7 @@ public final class RerunPage {
                 section.after().map(r -> r.verdict().outcome().name()).orElse("NOT_ASSESSED"));
         model.put("verdict", section.flips() ? RerunWords.flip(section) : "");
         model.put("turned", RerunWords.turnedBy(section));
+        model.put("now", RerunWords.verdictNow(section));
         List<Map<String, Object>> figures = new ArrayList<>();
         List<Map<String, Object>> tables = new ArrayList<>();
         for (SectionQuantity quantity : DRAWN) {

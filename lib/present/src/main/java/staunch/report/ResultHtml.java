@@ -180,9 +180,9 @@ public final class ResultHtml {
     private static Parts rerun(Rerun rerun, UnitSystem units) {
         Map<String, String> lines = new LinkedHashMap<>();
         lines.put("answer", RerunWords.answer(rerun));
-        rerun.flips().stream()
-                .filter(s -> !RerunWords.turnedBy(s).isEmpty())
-                .forEach(s -> lines.put(RerunWords.name(s), RerunWords.turnedBy(s)));
+        rerun.flips()
+                .forEach(s -> lines.put(
+                        RerunWords.name(s), (RerunWords.turnedBy(s) + " " + RerunWords.verdictNow(s)).strip()));
         if (!rerun.notAttributed().isEmpty()) {
             lines.put("not attributed", rerun.notAttributed());
         }
@@ -199,6 +199,7 @@ public final class ResultHtml {
         if (section.flips()) {
             lines.put("verdict flips", RerunWords.flip(section));
             lines.put("because", RerunWords.turnedBy(section));
+            lines.put("verdict", RerunWords.verdictNow(section));
         } else {
             lines.put("verdict", section.changed() ? "does not flip" : "nothing changed");
         }

@@ -77,6 +77,17 @@ public final class RerunWords {
         return "Turned by no cause alone; made one after the other, by " + lastTurn(section, now) + ".";
     }
 
+    /** The verdict of the later run in its own words with the limit that governs; empty where there is none. */
+    public static String verdictNow(SectionChange section) {
+        return section.after()
+                .map(r -> r.verdict())
+                .map(v -> {
+                    String governing = v.governing().isEmpty() ? "" : "; governed by " + v.governing();
+                    return "Now " + v.statement() + governing + ".";
+                })
+                .orElse("");
+    }
+
     private static String lastTurn(SectionChange section, Verdict.Outcome now) {
         String turn = section.effects().get(0).cause();
         Verdict.Outcome reached = section.before().orElseThrow().verdict().outcome();

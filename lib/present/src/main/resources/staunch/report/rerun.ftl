@@ -39,7 +39,7 @@ ${css}
 <#list changed as s>
 <section class="hole">
 <h2>${s.name}</h2>
-<#if s.verdict?has_content><div class="box ${s.outcome?lower_case}"><p class="word"><strong>${s.verdict}</strong></p><#if s.turned?has_content><p>${s.turned}</p></#if></div></#if>
+<#if s.verdict?has_content><div class="box ${s.outcome?lower_case}"><p class="word"><strong>${s.verdict}</strong></p><#if s.turned?has_content><p>${s.turned}</p></#if><#if s.now?has_content><p>${s.now}</p></#if></div></#if>
 <#if s.figures?has_content><div class="figures"><#list s.figures as f><figure>${f.html}<figcaption>${f.title}</figcaption></figure></#list></div></#if>
 <#list s.tables as t><@table t/></#list>
 </section>
