@@ -255,7 +255,10 @@ final class AttributedRuns {
         if (known == null) {
             known = evaluated(made);
             outcomes.put(Set.copyOf(made), known);
-            progress.step(outcomes.size(), Math.max(outcomes.size() + 1L, 2L * changed.changes().size() + 1L), "runs");
+            progress.step(
+                    outcomes.size(),
+                    Math.max(outcomes.size() + 1L, 2L * changed.changes().size() + 1L),
+                    "runs");
         }
         return known;
     }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import staunch.design.InputLine;
 
@@ -42,10 +43,10 @@ final class InputLines {
                 lines.add(new InputLine(path + ROW, RecordText.row(row)));
                 continue;
             }
-            String name = row.text("name").orElse("");
-            String unique = name;
+            Optional<String> name = row.text("name");
+            String unique = name.orElse("#1");
             for (int i = 2; !names.add(unique); i++) {
-                unique = name + " #" + i;
+                unique = name.map(n -> n + " ").orElse("") + "#" + i;
             }
             collect(row, block, path + "[" + RecordFile.bracketed(unique) + "]", lines);
         }

@@ -233,7 +233,9 @@ class RerunLawTest {
         assertTrue(rerun.notAttributed().contains("colour"), rerun.notAttributed());
         assertEquals(1, rerun.flips().size(), "old and new values are shown all the same");
         assertTrue(rerun.sections().stream().allMatch(s -> s.attributions().isEmpty()));
-        assertTrue(names(rerun).contains("weak zone \"Burdock sand\""), names(rerun).toString());
+        assertTrue(
+                names(rerun).contains("weak zone \"Burdock sand\""),
+                names(rerun).toString());
     }
 
     @Test
