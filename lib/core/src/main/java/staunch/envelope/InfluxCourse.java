@@ -137,8 +137,9 @@ final class InfluxCourse {
         return new ShutIn(kick.formationPressure() - kick.mudPressure(), casing, top);
     }
 
+    /** Conserves the mass to 1e-10 on the way. */
     private GasColumn gasColumn() {
-        return new GasColumn(model.gas().orElseThrow(), model.temperature().orElseThrow());
+        return GasColumn.fine(model.gas().orElseThrow(), model.temperature().orElseThrow());
     }
 
     private double[] kinks() {

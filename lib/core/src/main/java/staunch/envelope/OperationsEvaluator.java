@@ -5,6 +5,7 @@ import java.util.List;
 import staunch.control.CirculationMethod;
 import staunch.envelope.Kick.Scenario;
 import staunch.envelope.OperationsPlan.InfluxChoice;
+import staunch.limit.FlowLine;
 import staunch.units.Fault;
 import staunch.units.Warning;
 
@@ -14,6 +15,11 @@ import staunch.units.Warning;
  * what the case lacks makes the result that needs it {@link NotAssessed}, with the field named.
  */
 public final class OperationsEvaluator {
+    /** Longest choke line that raises no question, as a share of the depth of the stack. */
+    private static final double LONG_LINE = 1.5;
+
+    private static final double SAME_LENGTH = 1;
+
     private final SectionInput input;
     private final SectionPlan plan;
     private final List<Warning> warnings = new ArrayList<>();
@@ -38,10 +44,27 @@ public final class OperationsEvaluator {
             return new SectionOperations(plan.name(), not, not, not, List.of(), List.of());
         }
         Model model = Model.of(input, input.options().estimates());
+        chokeLine();
         KickOperations drilled = follow(Scenario.DRILLED, model);
         KickOperations swabbed = follow(Scenario.SWABBED, model);
         return new SectionOperations(
                 plan.name(), drilled, swabbed, riser(model), OperationsAssumptions.of(input), List.copyOf(warnings));
+    }
+
+    /** A line that cannot be, or hardly, for the depth of the stack. */
+    private void chokeLine() {
+        double stack = input.datum().stackDepth();
+        double length = input.equipment().chokeLine().map(FlowLine::length).orElse(stack);
+        if (stack > 0 && length < stack - SAME_LENGTH) {
+            warnings.add(new Warning(
+                    "choke line", "it is shorter than the way from the stack to surface: its friction is too low."));
+        }
+        if (stack > 0 && length > LONG_LINE * stack) {
+            warnings.add(new Warning(
+                    "choke line",
+                    "it is more than half longer than the way from the stack to surface: friction counts its length, the gas"
+                            + " is followed along the way alone."));
+        }
     }
 
     private RiserOutcome riser(Model model) {

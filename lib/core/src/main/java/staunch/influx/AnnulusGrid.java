@@ -21,6 +21,10 @@ import staunch.well.WellPath;
 public final class AnnulusGrid {
     private static final double SAME_DEPTH = 1e-6;
     private static final double STRAIGHT = 1e-9;
+
+    /** Rounding of a sum of volumes, as a share of the whole. */
+    private static final double SUM_ROUNDING = 1e-13;
+
     private static final double NEARLY_HORIZONTAL = 0.05;
     private static final double LONGEST_QUADRATURE = 40.0;
     private static final double GAUSS_OFFSET = Math.sqrt(0.6) / 2;
@@ -281,6 +285,9 @@ public final class AnnulusGrid {
             }
             left -= part;
             from = measured[i];
+        }
+        if (left <= SUM_ROUNDING * volume) {
+            return measured[0];
         }
         throw new RangeFault(
                 "volume in the annulus", volume, 0, volume - left, Measure.VOLUME, "it is larger than the annulus");

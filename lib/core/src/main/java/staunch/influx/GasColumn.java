@@ -35,6 +35,10 @@ public final class GasColumn {
     private static final double FARTHEST_GUESS = 3;
 
     private static final double SAME_DEPTH = 1e-6;
+
+    /** A depth that is no farther off is reached: a step to it, or to a kink there, would be rounding alone, m. */
+    private static final double SHORTEST_STEP = 1e-9;
+
     private static final double LOG_TOLERANCE = 1e-10;
     private static final int MOST_ITERATIONS = 50;
 
@@ -193,7 +197,7 @@ public final class GasColumn {
         }
 
         void reach(double z, int sign) {
-            while (sign * (z - depth[last]) > 0) {
+            while (sign * (z - depth[last]) > SHORTEST_STEP) {
                 step(sign);
             }
         }
@@ -273,7 +277,7 @@ public final class GasColumn {
         private double nextNode(double z0, int sign) {
             double z1 = z0 + sign * Math.min(longestStep, mostFall / slope[last]);
             for (double kink : kinkDepth) {
-                if (sign * (kink - z0) > 1e-9 && sign * (z1 - kink) > 0) {
+                if (sign * (kink - z0) > SHORTEST_STEP && sign * (z1 - kink) > 0) {
                     z1 = kink;
                 }
             }

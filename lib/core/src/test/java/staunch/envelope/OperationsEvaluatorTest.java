@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -9,12 +10,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import staunch.control.CirculationPoint;
+import staunch.control.MigrationCurve;
+import staunch.control.MigrationPoint;
 import staunch.envelope.KickOperations.WatchedDepth;
 import staunch.envelope.OperationsPlan.InfluxChoice;
 import staunch.limit.GasSeparator;
 import staunch.limit.PressureRating;
+import staunch.units.Fault;
 import staunch.units.Physics;
 import staunch.well.Datum;
+import staunch.well.WellPath;
 
 class OperationsEvaluatorTest {
     private static final OperationsPlan FULL = new OperationsPlan(
@@ -39,7 +44,7 @@ class OperationsEvaluatorTest {
         return assertInstanceOf(KickOperations.Followed.class, evaluate(wells).drilled());
     }
 
-    private static Wells full() {
+    static Wells full() {
         return Wells.standard()
                 .required(3)
                 .ready(FULL)
@@ -126,7 +131,7 @@ class OperationsEvaluatorTest {
         assertTrue(not.reason().contains("volume"), not.reason());
     }
 
-    private static OperationsPlan withInflux(InfluxChoice choice) {
+    static OperationsPlan withInflux(InfluxChoice choice) {
         return new OperationsPlan(
                 choice,
                 FULL.killRate(),
@@ -211,5 +216,67 @@ class OperationsEvaluatorTest {
         assertEquals(pressure - Wells.pressure(1400, Wells.SHOE), riser.worst().margin(), 1e-3);
         assertTrue(riser.missing() > 0 == riser.worst().margin() < 0);
         assertInstanceOf(NotAssessed.class, evaluate(full()).riser());
+    }
+
+    @Test
+    void gasLeftToRiseReachesTheTopOfTheAnnulus() {
+        MigrationOutcome.Computed migration =
+                (MigrationOutcome.Computed) drilled(full()).migration();
+        for (MigrationOutcome.Course course : migration.courses()) {
+            assertEquals(MigrationCurve.Ending.TOP, course.ending());
+            MigrationPoint last = course.points().get(course.points().size() - 1);
+            assertEquals(0, last.upperEnd(), 1e-3);
+            assertEquals(
+                    last.surfacePressure() + Physics.ATMOSPHERE,
+                    last.watched(0),
+                    1,
+                    "the stack is at the surface gauge");
+        }
+        double slow = migration
+                .courses()
+                .get(0)
+                .earliest()
+                .orElseThrow()
+                .moment()
+                .orElseThrow()
+                .time();
+        double fast = migration
+                .courses()
+                .get(2)
+                .earliest()
+                .orElseThrow()
+                .moment()
+                .orElseThrow()
+                .time();
+        assertEquals(slow * (500.0 / 3600) / (100.0 / 60), fast, 1e-3 * fast, "the same rise at another rate");
+    }
+
+    @Test
+    void aSurveyThatEndsAboveSectionTdIsAFault() {
+        Fault fault = assertThrows(Fault.class, () -> evaluate(full().path(WellPath.vertical(Wells.BOTTOM - 100))));
+        assertTrue(fault.getMessage().contains("depth"), fault.getMessage());
+    }
+
+    @Test
+    void aChokeLineMuchLongerThanItsWayIsAWarning() {
+        Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
+        for (double length : new double[] {900, 4900}) {
+            Wells subsea = full().datum(floater).equipment(Wells.rated(103e6, 103e6, length, 0.0762));
+            assertTrue(evaluate(subsea).warnings().stream()
+                    .anyMatch(w -> w.subject().equals("choke line")));
+        }
+        Wells usual = full().datum(floater).equipment(Wells.rated(103e6, 103e6, 1050, 0.0762));
+        assertTrue(evaluate(usual).warnings().isEmpty());
+    }
+
+    @Test
+    void noPipeInTheHoleLeavesTheClosedWellAlone() {
+        KickOperations.Followed course = drilled(full().string());
+        assertEquals(
+                "section: string",
+                assertInstanceOf(NotAssessed.class, course.drillers()).missing());
+        assertInstanceOf(NotAssessed.class, course.killSheet());
+        assertInstanceOf(MigrationOutcome.Computed.class, course.migration());
+        assertInstanceOf(VolumetricOutcome.Computed.class, course.volumetric());
     }
 }
