@@ -66,7 +66,7 @@ final class Displays {
     private static MimeBundle table(ResultTable table) {
         String caption = table.caption();
         return MimeBundle.html(
-                table.html(ROWS_OF_HTML) + (caption.isEmpty() ? "" : "<p>" + TableHtml.escape(caption) + "</p>"),
+                table.htmlToFit(ROWS_OF_HTML) + (caption.isEmpty() ? "" : "<p>" + TableHtml.escape(caption) + "</p>"),
                 table.text(ROWS_OF_TEXT) + caption);
     }
 

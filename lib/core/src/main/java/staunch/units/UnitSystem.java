@@ -119,8 +119,10 @@ public final class UnitSystem {
         if (!Double.isFinite(value)) {
             throw new InputFault(measure.title(), "has no finite value to print", "report it as not assessed instead");
         }
-        // Twelve significant digits first, so that 9.6 read as ppg and held in SI does not round down to 9.5.
-        BigDecimal decimal = new BigDecimal(value).round(new MathContext(12, RoundingMode.HALF_EVEN));
+        // Nine significant digits first, one less than a case is read to, so that 10000 psi held in SI does not round
+        // down
+        // to 9999.
+        BigDecimal decimal = new BigDecimal(value).round(new MathContext(9, RoundingMode.HALF_EVEN));
         BigDecimal rounded = decimal.setScale(decimals(measure), rounding);
         return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString();
     }

@@ -44,7 +44,7 @@ final class SideLabels {
     }
 
     void add(double fromX, double fromY, String text, Color color) {
-        labels.add(new Label(fromX, fromY, Type.wrap(text, widest, Type.PLAIN), color));
+        labels.add(new Label(fromX, fromY, Type.balanced(text, widest, Type.PLAIN), color));
     }
 
     /** Spreads the labels between two heights; where they do not fit, the lowest hang below. */

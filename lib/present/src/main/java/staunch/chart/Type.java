@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** The typeface of charts, taken from a jar so that every machine lays text out alike; Arial has the same widths. */
 final class Type {
@@ -16,6 +17,11 @@ final class Type {
     static final int SIZE = 12;
     static final Font PLAIN = load("/liberation/LiberationSans-Regular.ttf");
     static final Font BOLD = load("/liberation/LiberationSans-Bold.ttf").deriveFont(Font.BOLD);
+
+    /** A number with what belongs to it after the space. */
+    private static final Pattern NUMBER = Pattern.compile("(\\d) (?=\\d+/\\d|\\p{L}[\\p{L}³/°]{0,5}(?:\\W|$))");
+
+    private static final double STEP = 4;
 
     private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
 
@@ -39,6 +45,18 @@ final class Type {
             }
         }
         lines.add(line);
+        return lines;
+    }
+
+    /** The text in as few lines as {@link #wrap}, of about equal length; a number keeps its unit and its fraction. */
+    static List<String> balanced(String text, double widest, Font font) {
+        String kept = NUMBER.matcher(text).replaceAll("$1\u00a0");
+        List<String> lines = wrap(kept, widest, font);
+        List<String> narrower = lines;
+        for (double width = widest - STEP; narrower.size() == lines.size() && width > 0; width -= STEP) {
+            lines = narrower;
+            narrower = wrap(kept, width, font);
+        }
         return lines;
     }
 

@@ -33,6 +33,7 @@ import staunch.table.RerunWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
 import staunch.table.ShoeTables;
+import staunch.table.TableHtml;
 import staunch.table.Tables;
 import staunch.units.Measure;
 import staunch.units.Quantity;
@@ -358,10 +359,10 @@ public final class ResultHtml {
         model.put(
                 "lines",
                 parts.lines().entrySet().stream()
-                        .map(e -> Map.of("name", e.getKey(), "value", e.getValue()))
+                        .map(e -> Map.of("name", e.getKey(), "value", TableHtml.minus(e.getValue())))
                         .toList());
         List<Map<String, Object>> tables = new ArrayList<>();
-        parts.tables().forEach(t -> tables.add(Map.of("html", ReviewModel.markup(t.html(ROWS)))));
+        parts.tables().forEach(t -> tables.add(Map.of("html", ReviewModel.markup(t.htmlToFit(ROWS)))));
         model.put("tables", tables);
         return new Card(Pages.fill("card.ftl", model), text(parts));
     }

@@ -52,6 +52,7 @@ import staunch.table.OperationTables;
 import staunch.table.OperationWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
+import staunch.table.TableHtml;
 import staunch.table.Tables;
 import staunch.units.Measure;
 import staunch.units.Source;
@@ -62,6 +63,12 @@ import staunch.units.Warning;
 final class ReviewModel {
     private static final String NONE = "–";
     private static final int ROWS_ALONG = 13;
+
+    /** Rows of a table that is better kept on one sheet, and of one that may stand beside another. */
+    private static final int SHORT = 3;
+
+    private static final int HALF = 14;
+
     private static final double SAME_DEPTH = 0.01;
 
     /** Symbols of the hand calculation carry their index after a low line. */
@@ -160,8 +167,8 @@ final class ReviewModel {
         model.put("facts", facts(section));
         model.put("drilled", kick(section, section.drilled()));
         model.put("swabbed", kick(section, section.swabbed()));
-        model.put("largestIntensity", ResultWords.text(section.largestIntensity(), units));
-        model.put("zeroGain", ResultWords.text(section.zeroGainMargin(), units));
+        model.put("largestIntensity", TableHtml.minus(ResultWords.text(section.largestIntensity(), units)));
+        model.put("zeroGain", TableHtml.minus(ResultWords.text(section.zeroGainMargin(), units)));
         model.put("windowVerdict", section.window().verdict().statement(units));
         model.put(
                 "formationMaasp",
@@ -469,11 +476,20 @@ final class ReviewModel {
                 .toList();
     }
 
+    /** How a table is set on sheets: beside another, whole, or going on over the end of a sheet. */
+    private static String shape(ResultTable table) {
+        if (table.isNarrow() && table.rowCount() <= HALF) {
+            return "half";
+        }
+        return table.rowCount() <= SHORT ? "short" : "long";
+    }
+
     private static Map<String, Object> table(ResultTable table) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("name", table.name());
         model.put("caption", table.caption());
         model.put("empty", table.rowCount() == 0);
+        model.put("shape", shape(table));
         model.put("html", markup(table.html()));
         return model;
     }

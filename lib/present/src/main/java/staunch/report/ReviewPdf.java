@@ -10,7 +10,7 @@ public final class ReviewPdf {
     /** Name of the file in its directory. */
     public static final String FILE_NAME = "review.pdf";
 
-    private static final int FIGURE_WIDTH = 424;
+    private static final int FIGURE_WIDTH = 400;
 
     private ReviewPdf() {}
 

@@ -1,6 +1,7 @@
 package staunch.table;
 
 import tech.tablesaw.api.Table;
+import tech.tablesaw.columns.Column;
 
 /**
  * A table of results. Its Tablesaw table holds unrounded numbers in the chosen units, in columns whose names carry the
@@ -8,6 +9,14 @@ import tech.tablesaw.api.Table;
  * pressures up. A missing number is a missing cell, and a text column beside it says why.
  */
 public final class ResultTable {
+    private static final int MOST_COLUMNS = 12;
+    private static final int MOST_TURNED = 8;
+
+    /** Characters at which a text column folds, and that half a sheet takes. */
+    private static final int FOLDED = 28;
+
+    private static final int HALF_SHEET = 80;
+
     private final Table table;
     private final String caption;
 
@@ -58,6 +67,34 @@ public final class ResultTable {
     /** The table as HTML, not more than so many rows. */
     public String html(int mostRows) {
         return TableHtml.of(table, mostRows);
+    }
+
+    /**
+     * The table as HTML for a page of ordinary width: one of more columns than fit, and of few rows, is turned so that each
+     * of its columns is a row.
+     *
+     * @param mostRows shown where it is not turned
+     */
+    public String htmlToFit(int mostRows) {
+        boolean turned = table.columnCount() > MOST_COLUMNS && table.rowCount() > 0 && table.rowCount() <= MOST_TURNED;
+        return turned ? TableHtml.turned(table) : html(mostRows);
+    }
+
+    /** Whether it fits on half the width of a landscape sheet, texts folded. */
+    public boolean isNarrow() {
+        int width = 0;
+        for (Column<?> column : table.columns()) {
+            int widest = 0;
+            for (String word : column.name().split(" ")) {
+                widest = Math.max(widest, word.length());
+            }
+            for (int row = 0; row < table.rowCount(); row++) {
+                widest = Math.max(
+                        widest, Math.min(FOLDED, TableHtml.cell(column, row).length()));
+            }
+            width += widest + 2;
+        }
+        return width <= HALF_SHEET;
     }
 
     /** The whole table as aligned text. */

@@ -8,6 +8,7 @@ import tech.tablesaw.columns.Column;
 
 /** Any Tablesaw table as an HTML table: numbers to the right, texts to the left, everything escaped. */
 public final class TableHtml {
+    private static final Pattern HYPHEN = Pattern.compile("(?<![^\\s(=,;])-(?=\\d)");
     private static final Pattern UNIT = Pattern.compile("(.*) (\\[[^\\]]*\\])");
 
     private TableHtml() {}
@@ -30,7 +31,7 @@ public final class TableHtml {
             html.append("<tr>");
             for (Column<?> column : table.columns()) {
                 html.append("<td").append(alignment(column)).append('>');
-                html.append(escape(signed(cell(column, row), column))).append("</td>");
+                html.append(escape(minus(cell(column, row)))).append("</td>");
             }
             html.append("</tr>\n");
         }
@@ -58,9 +59,36 @@ public final class TableHtml {
         return column.isMissing(row) ? (isNumeric(column) ? Rows.NONE : "") : column.getString(row);
     }
 
-    /** A hyphen is too short for a minus where numbers stand in columns. */
-    private static String signed(String cell, Column<?> column) {
-        return isNumeric(column) && cell.startsWith("-") ? "−" + cell.substring(1) : cell;
+    /** A text with a minus before its negative numbers, for which a hyphen is too short. */
+    public static String minus(String text) {
+        return HYPHEN.matcher(text).replaceAll("−");
+    }
+
+    /**
+     * The table turned: a row for each column but the first, whose values head the columns. For tables of few rows and more
+     * columns than a page is wide.
+     */
+    static String turned(Table table) {
+        StringBuilder html = new StringBuilder("<table class=\"staunch turned\">\n<thead><tr><th scope=\"col\""
+                + " style=\"text-align:left\">" + heading(table.column(0).name()) + "</th>");
+        for (int row = 0; row < table.rowCount(); row++) {
+            html.append("<th scope=\"col\" style=\"text-align:left\">")
+                    .append(escape(cell(table.column(0), row)))
+                    .append("</th>");
+        }
+        html.append("</tr></thead>\n<tbody>\n");
+        for (Column<?> column : table.columns().subList(1, table.columnCount())) {
+            html.append("<tr><th scope=\"row\" style=\"text-align:left;font-weight:normal\">")
+                    .append(heading(column.name()))
+                    .append("</th>");
+            for (int row = 0; row < table.rowCount(); row++) {
+                html.append("<td style=\"text-align:left\">")
+                        .append(escape(minus(cell(column, row))))
+                        .append("</td>");
+            }
+            html.append("</tr>\n");
+        }
+        return html.append("</tbody>\n</table>").toString();
     }
 
     /** A text made safe to be set into HTML. */

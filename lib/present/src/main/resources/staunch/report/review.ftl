@@ -8,7 +8,7 @@
 </#if>
 </#macro>
 <#macro table t>
-<div class="block-table"><h4>${t.name}</h4>
+<div class="block-table ${t.shape}"><h4>${t.name}</h4>
 <#if t.empty><p class="none">None given.</p><#else><div class="scroll">${t.html}</div><#if t.caption?has_content><p class="caption">${t.caption}</p></#if></#if></div>
 </#macro>
 <#macro figure f>
@@ -182,7 +182,7 @@ ${css}
 <#if files?has_content>
 <table class="staunch"><thead><tr><th>File</th><th>SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>
 <#else><p class="none">The case was built in code, not read from files.</p></#if>
-<#if !register.empty><details><summary>Where the numbers come from</summary><@table register/></details></#if>
+<#if !register.empty><#if paged><p>Where each number of the case comes from stands on the page of this review.</p><#else><details><summary>Where the numbers come from</summary><@table register/></details></#if></#if>
 <h4>Cautions</h4>
 <ul class="cautions">
 <li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
