@@ -321,7 +321,12 @@ final class Model {
             return new Tolerance.NotAssessed(
                     "no strength is known down to this depth", "earth: strength or a strength test at the shoe");
         }
-        return solver.orElseThrow().solve(hole, offBottom(hole.drilledTo()), kick);
+        Tolerance tolerance = solver.orElseThrow().solve(hole, offBottom(hole.drilledTo()), kick);
+        return tolerance instanceof Tolerance.Unlimited && !shoeKnown()
+                ? new Tolerance.NotAssessed(
+                        "the depths of known strength set no limit, and the strength at the shoe is not known",
+                        "earth: strength or a strength test at the shoe")
+                : tolerance;
     }
 
     /** Largest influx that can be circulated to surface within the limits of casing and equipment. */

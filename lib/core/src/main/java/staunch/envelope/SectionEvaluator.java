@@ -15,6 +15,7 @@ import staunch.envelope.MethodOptions.Estimates;
 import staunch.units.Fault;
 import staunch.units.Warning;
 import staunch.units.Wording;
+import staunch.well.CasingString;
 
 /**
  * Evaluates one hole section: tolerance of the drilled and the swabbed kick at section TD and along the section, the
@@ -300,7 +301,7 @@ public final class SectionEvaluator {
         if (surface.tolerance() instanceof Tolerance.FailsOnIntensity fails) {
             return new Verdict(
                     Verdict.Outcome.FAILS,
-                    "fails on intensity alone, at casing or equipment",
+                    "fails at casing or equipment on intensity alone" + withoutBackUp(fails.weakPoint()),
                     fails.weakPoint().name());
         }
         if (required.isEmpty()) {
@@ -329,6 +330,21 @@ public final class SectionEvaluator {
         }
         String scope = surface.complete() ? "holds" : "holds (formation only)";
         return new Verdict(Verdict.Outcome.HOLDS, scope, governing(formation, surface));
+    }
+
+    /** Casing that bursts under the mud alone often does so for want of the pressure outside. */
+    private String withoutBackUp(WeakPoint weak) {
+        Optional<CasingString> burst = input.casing().stream()
+                .filter(s -> weak.name().startsWith(s.name()))
+                .findFirst();
+        if (burst.isEmpty()) {
+            return "";
+        }
+        boolean assumed = burst.get().backUp().isEmpty();
+        String missing = burst.get().mixWaterDensity().isEmpty() ? "casing string: mix water density" : "";
+        missing = input.earth().porePressure().isEmpty() ? "earth: pore pressure" : missing;
+        return ", casing burst"
+                + (assumed && !missing.isEmpty() ? " with no back-up outside (missing: " + missing + ")" : "");
     }
 
     private static Verdict verdict(Tolerance.NotAssessed not) {

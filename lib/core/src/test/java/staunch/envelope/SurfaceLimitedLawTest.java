@@ -123,6 +123,17 @@ class SurfaceLimitedLawTest {
                 .verdict();
         assertEquals(Verdict.Outcome.FAILS, fails.outcome());
         assertEquals("fails at casing or equipment on the way to surface", fails.statement());
+        Verdict burst = Wells.standard()
+                .required(4)
+                .burst(10e6)
+                .equipment(Wells.rated(69e6))
+                .evaluate()
+                .drilled()
+                .verdict();
+        assertEquals(
+                "fails at casing or equipment on intensity alone, casing burst with no back-up outside (missing: casing string:"
+                        + " mix water density)",
+                burst.statement());
     }
 
     @Test

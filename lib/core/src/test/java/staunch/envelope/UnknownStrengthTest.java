@@ -31,11 +31,21 @@ class UnknownStrengthTest {
                 assertInstanceOf(Tolerance.NotAssessed.class, point.drilled(), "at " + point.measuredDepth());
                 assertInstanceOf(Tolerance.NotAssessed.class, point.swabbed(), "at " + point.measuredDepth());
             } else {
-                assertFalse(point.drilled() instanceof Tolerance.NotAssessed, "at " + point.measuredDepth());
+                assertFalse(point.drilled() instanceof Tolerance.Unlimited, "at " + point.measuredDepth());
             }
             assertTrue(point.shoeMargin().isEmpty(), "no margin at a shoe of unknown strength");
         }
         assertTrue(section.margins().isEmpty(), "no margin at a shoe of unknown strength");
+    }
+
+    @Test
+    void noLimitBelowAnUnknownShoeIsNotAssessed() {
+        SectionInput input =
+                unknownAtTheShoe().intensity(0).mud(1200).pore(1100).input();
+        Model model = Model.of(input, input.options().estimates());
+        Tolerance tolerance =
+                model.tolerance(model.kick(Kick.Scenario.SWABBED, Wells.BOTTOM), model.hole(Wells.BOTTOM));
+        assertInstanceOf(Tolerance.NotAssessed.class, tolerance);
     }
 
     @Test

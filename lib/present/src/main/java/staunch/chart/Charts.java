@@ -27,6 +27,7 @@ import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
+import staunch.earth.WeakZone;
 import staunch.envelope.DepthPoint;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityPoint;
@@ -466,6 +467,12 @@ public final class Charts {
                 plot.shoe(at, "shoe above " + where);
             } else {
                 plot.level(at, "top of " + where);
+            }
+        }
+        for (WeakZone zone : wellCase.earth().weakZones()) {
+            double at = units.fromSi(zone.topVerticalDepth(), Measure.DEPTH);
+            if (at > top && at < bottom) {
+                plot.level(at, "weak zone " + zone.name() + ", " + units.text(zone.topVerticalDepth(), Measure.DEPTH));
             }
         }
         beside.drawing().accept(plot);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import staunch.design.StringSteel;
 import staunch.earth.EquivalentZero;
@@ -315,6 +316,13 @@ public final class ResultWords {
         return influx instanceof InfluxForm.Distributed spread
                 ? influx.title() + " (gas fraction " + UnitSystem.SI.precise(spread.gasFraction(), Measure.NUMBER) + ")"
                 : influx.title();
+    }
+
+    /** A share in percent: "80 %", "not given". */
+    static String share(OptionalDouble share) {
+        return share.isPresent()
+                ? UnitSystem.SI.precise(100 * share.getAsDouble(), Measure.NUMBER) + " %"
+                : "not given";
     }
 
     private static String maspNumber(MaspBasis basis, UnitSystem units) {

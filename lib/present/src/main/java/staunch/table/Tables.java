@@ -567,8 +567,7 @@ public final class Tables {
                         FLOOR,
                         s -> Burst.of(s.interval(), units).rating())
                 .text("Rating from", s -> Burst.of(s.interval(), units).basis())
-                .optional(
-                        "Share allowed", Measure.NUMBER, FLOOR, s -> s.string().allowedBurstShare())
+                .text("Share allowed", s -> ResultWords.share(s.string().allowedBurstShare()))
                 .optional(
                         "Top of cement MD",
                         Measure.DEPTH,
