@@ -1,8 +1,10 @@
 package staunch.design;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.envelope.Verdict;
 import staunch.units.Check;
 
@@ -47,6 +49,8 @@ public record SectionChange(
         }
     }
 
+    private static final OptionalDouble NONE = OptionalDouble.of(0);
+
     /** Whether the outcome of the verdict is another one. */
     public boolean flips() {
         return before.isPresent()
@@ -57,6 +61,34 @@ public record SectionChange(
     /** Whether anything recorded of the section is different. */
     public boolean changed() {
         return !before.equals(after);
+    }
+
+    /**
+     * Which causes have a part in the change of a result or of the verdict.
+     *
+     * @param quantity that changed
+     * @return their numbers among the {@link #effects}, counted from 0; empty where the result did not change
+     */
+    public List<Integer> causesWithPart(SectionQuantity quantity) {
+        Optional<Attribution> attribution = attribution(quantity);
+        if (attribution.isEmpty() || before.isEmpty()) {
+            return List.of();
+        }
+        List<Integer> found = new ArrayList<>();
+        Verdict.Outcome earlier = before.get().verdict().outcome();
+        Verdict.Outcome reached = earlier;
+        for (int i = 0; i < effects.size(); i++) {
+            Attribution.Share share = attribution.get().shares().get(i);
+            boolean none = share.alone().equals(NONE)
+                    && share.inSequence().equals(NONE)
+                    && effects.get(i).alone() == earlier
+                    && effects.get(i).inSequence() == reached;
+            if (!none) {
+                found.add(i);
+            }
+            reached = effects.get(i).inSequence();
+        }
+        return found;
     }
 
     /** Attribution of one result; empty where it did not change. */

@@ -211,10 +211,10 @@ final class CaseMixture {
         return item instanceof Item.Mapping mapping ? mapping.get(key.name()) : Optional.empty();
     }
 
-    /** Rows are known by what stands in their first column, a depth or a name, and how often it came before. */
+    /** Rows are known by their depth or else by what stands in their first column, and how often it came before. */
     private static void table(Item.Sequence before, Item.Sequence after, Block block, List<ChangedField> fields) {
-        Map<String, Item> b = byFirst(before);
-        Map<String, Item> a = byFirst(after);
+        Map<String, Item> b = byPlace(before, block);
+        Map<String, Item> a = byPlace(after, block);
         Set<String> places = new LinkedHashSet<>(a.keySet());
         places.addAll(b.keySet());
         for (String place : places) {
@@ -224,12 +224,15 @@ final class CaseMixture {
         }
     }
 
-    private static Map<String, Item> byFirst(Item.Sequence list) {
+    private static Map<String, Item> byPlace(Item.Sequence list, Block block) {
+        Optional<String> depth = block.keys().stream()
+                .filter(k -> k.form() instanceof Form.Amount amount && amount.measure() == Measure.DEPTH)
+                .map(Key::name)
+                .findFirst();
         Map<String, Item> rows = new LinkedHashMap<>();
         for (Item item : list.items()) {
-            List<Item.Entry> entries = ((Item.Mapping) item).entries();
-            String first =
-                    entries.isEmpty() || !(entries.get(0).value() instanceof Item.Scalar scalar) ? "" : scalar.text();
+            Item.Mapping row = (Item.Mapping) item;
+            String first = depth.flatMap(row::text).orElseGet(() -> firstText(row));
             String place = first;
             for (int i = 2; rows.containsKey(place); i++) {
                 place = first + " (" + i + ")";
@@ -237,6 +240,15 @@ final class CaseMixture {
             rows.put(place, item);
         }
         return rows;
+    }
+
+    private static String firstText(Item.Mapping row) {
+        return row.entries().stream()
+                .map(Item.Entry::value)
+                .filter(Item.Scalar.class::isInstance)
+                .map(i -> ((Item.Scalar) i).text())
+                .findFirst()
+                .orElse("");
     }
 
     private static String scalar(Optional<Item> item) {

@@ -13,7 +13,7 @@ final class ChangeWords {
             "tops", "formation tops",
             "string", "drill string",
             "from", "top",
-            "to", "section TD",
+            "to", "bottom",
             "stack", "BOP stack",
             "section_defaults", "every section",
             "co2", "CO2");
@@ -38,6 +38,9 @@ final class ChangeWords {
     /** What the last key or row of a path is called. */
     static String last(List<String> path) {
         String last = path.get(path.size() - 1);
+        if (last.equals("to") && path.contains("sections")) {
+            return "TD";
+        }
         return last.startsWith("[") ? thing(path.get(path.size() - 2)) : words(last);
     }
 
@@ -56,7 +59,7 @@ final class ChangeWords {
                     around.add(0, name);
                 }
             } else if (!rowFollows && i == path.size() - 1) {
-                inner = words(step);
+                inner = last(path);
             } else if (step.equals("section_defaults")) {
                 around.add(0, words(step));
             }

@@ -49,8 +49,15 @@ final class AttributionChart {
         this.measure = attribution.measure();
         List<Double> values = new ArrayList<>();
         double y = TOP;
-        for (Attribution.Share share : attribution.shares()) {
+        List<Integer> parts = section.causesWithPart(attribution.quantity());
+        for (int i : parts) {
+            Attribution.Share share = attribution.shares().get(i);
             y = add(share.cause(), share.alone(), share.inSequence(), share.outcomeAlone(), y);
+        }
+        int others = attribution.shares().size() - parts.size();
+        if (others > 0) {
+            OptionalDouble none = OptionalDouble.of(0);
+            y = add(others + (others == 1 ? " other cause" : " other causes"), none, none, "", y);
         }
         y = add("remainder", attribution.remainderAlone(), attribution.remainderInSequence(), "not a number", y);
         y = add("total", attribution.total(), OptionalDouble.empty(), "not a number", y);

@@ -95,7 +95,8 @@ public final class RerunTables {
                                         .map(x -> x.quantity().name())
                                         .toList()));
         List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < a.shares().size(); i++) {
+        List<Integer> parts = section.causesWithPart(quantity);
+        for (int i : parts) {
             Attribution.Share share = a.shares().get(i);
             SectionChange.Effect effect = section.effects().get(i);
             lines.add(new Line(
@@ -104,6 +105,11 @@ public final class RerunTables {
                     share.inSequence(),
                     effect.alone().title(),
                     effect.inSequence().title()));
+        }
+        int others = a.shares().size() - parts.size();
+        if (others > 0) {
+            OptionalDouble none = OptionalDouble.of(0);
+            lines.add(new Line(RerunWords.others(others), none, none, "", ""));
         }
         lines.add(new Line("remainder", a.remainderAlone(), a.remainderInSequence(), "", ""));
         lines.add(new Line(

@@ -100,6 +100,10 @@ public final class RerunWords {
         return turn;
     }
 
+    static String others(int count) {
+        return count == 1 ? "1 other cause, no part" : count + " other causes, no part";
+    }
+
     private static String names(List<Cause> causes) {
         return causes.stream().map(Cause::name).collect(Collectors.joining("; "));
     }
@@ -148,6 +152,12 @@ public final class RerunWords {
                 parts.add("gone: " + values(fields, ChangedField::before, units));
                 continue;
             }
+            if (fields.size() == 1
+                    && fields.get(0).place().isEmpty()
+                    && change.name().contains(fields.get(0).name())) {
+                parts.add(values(fields.get(0), units));
+                continue;
+            }
             fields.stream().limit(MOST_FIELDS).map(f -> field(f, units)).forEach(parts::add);
             if (fields.size() > MOST_FIELDS) {
                 parts.add("and " + (fields.size() - MOST_FIELDS) + " more values");
@@ -191,8 +201,11 @@ public final class RerunWords {
 
     /** One value before and after. */
     public static String field(ChangedField field, UnitSystem units) {
-        return place(field, units) + " " + text(field.before(), field.measure(), units) + ARROW
-                + text(field.after(), field.measure(), units);
+        return place(field, units) + " " + values(field, units);
+    }
+
+    private static String values(ChangedField field, UnitSystem units) {
+        return text(field.before(), field.measure(), units) + ARROW + text(field.after(), field.measure(), units);
     }
 
     private static String place(ChangedField field, UnitSystem units) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -117,6 +118,36 @@ class RerunTablesTest {
         assertThrows(
                 InputFault.class,
                 () -> RerunTables.attribution(section(), SectionQuantity.SHOE_MARGIN, UnitSystem.METRIC));
+    }
+
+    @Test
+    void causesWithoutAPartShareOneLine() {
+        SectionChange whole = section();
+        List<Attribution.Share> shares =
+                new ArrayList<>(whole.attributions().get(0).shares());
+        List<SectionChange.Effect> effects = new ArrayList<>(whole.effects());
+        for (String idle : List.of("survey", "datum")) {
+            shares.add(share(idle, 0, 0));
+            effects.add(new SectionChange.Effect(idle, Verdict.Outcome.FAILS, Verdict.Outcome.HOLDS));
+        }
+        shares.add(share("drill string", 0, 0));
+        effects.add(new SectionChange.Effect("drill string", Verdict.Outcome.HOLDS, Verdict.Outcome.HOLDS));
+        Attribution a = whole.attributions().get(0);
+        SectionChange more = new SectionChange(
+                whole.design(),
+                whole.section(),
+                whole.before(),
+                whole.after(),
+                effects,
+                List.of(new Attribution(
+                        a.quantity(), a.measure(), a.total(), shares, a.remainderAlone(), a.remainderInSequence())));
+        assertEquals(
+                List.of(TEST, MUD, "drill string", "2 other causes, no part", "remainder", "total"),
+                RerunTables.attribution(more, SectionQuantity.DRILLED_TOLERANCE, UnitSystem.METRIC)
+                        .table()
+                        .stringColumn("Cause")
+                        .asList(),
+                "what turns the verdict is never left out");
     }
 
     /** EMW of 49 898.675 kPa gauge over 3000 m of 9.80665 m/s²: 1696.1 kg/m³. */
