@@ -270,12 +270,20 @@ final class CaseBuilder {
 
     private MaspBasis maspBasis(Fields f) {
         String basis = f.text("masp").orElse(CaseKeys.GAS_TO_SURFACE);
+        unused(f, "masp_influx", basis, CaseKeys.KICK_LIMITED);
+        unused(f, "masp_mud_share", basis, CaseKeys.MUD_AND_GAS);
         return switch (basis) {
             case CaseKeys.KICK_LIMITED -> new MaspBasis.KickLimited(needed(f, "masp_influx", "masp: " + basis));
             case CaseKeys.MUD_AND_GAS -> new MaspBasis.MudAndGas(needed(f, "masp_mud_share", "masp: " + basis));
             case CaseKeys.FRACTURE_LIMITED -> new MaspBasis.FractureLimited();
             default -> new MaspBasis.GasToSurface();
         };
+    }
+
+    private void unused(Fields f, String key, String basis, String of) {
+        if (f.has(key) && !basis.equals(of)) {
+            log.add(f.place(key), f.written(key), "it belongs to masp: " + of, "leave it out, or write masp: " + of);
+        }
     }
 
     private double needed(Fields f, String key, String choice) {

@@ -255,4 +255,33 @@ class TablesTest {
         assertFalse(text.contains("\u001b"));
         assertTrue(text.contains("c d"));
     }
+
+    @Test
+    void aHyphenBeforeANumberIsAMinusAndNoOther() {
+        assertEquals("−61 at L-80, 13-3/8 (−0.5)", TableHtml.minus("-61 at L-80, 13-3/8 (-0.5)"));
+    }
+
+    @Test
+    void aWideTableOfFewRowsIsTurned() {
+        ResultTable wide = Tables.sectionSummary(Fixtures.envelope(), UnitSystem.FIELD);
+        String turned = wide.htmlToFit(60);
+        assertTrue(turned.contains("<th scope=\"row\""), "each quantity heads a row");
+        assertTrue(turned.contains("MASP <span class=\"unit\">[psi gauge]</span>"));
+        assertFalse(wide.html().contains("<th scope=\"row\""));
+        ResultTable narrow = Tables.windowVerdicts(Fixtures.envelope(), UnitSystem.FIELD);
+        assertEquals(narrow.html(60), narrow.htmlToFit(60));
+    }
+
+    @Test
+    void equivalentDensitiesNameTheirZero() {
+        ResultTable window = Tables.pressureWindow(Fixtures.holding(), UnitSystem.FIELD);
+        assertTrue(window.caption().contains("(EMW) from rotary table"));
+    }
+
+    @Test
+    void maspIsRoundedUpAndItsMarginDown() {
+        String html = Tables.maspChecks(Fixtures.holding().masp().orElseThrow(), UnitSystem.FIELD).html();
+        assertTrue(html.contains(">5181<"), html);
+        assertTrue(html.contains(">−181<"), html);
+    }
 }
