@@ -280,7 +280,8 @@ class TablesTest {
 
     @Test
     void maspIsRoundedUpAndItsMarginDown() {
-        String html = Tables.maspChecks(Fixtures.holding().masp().orElseThrow(), UnitSystem.FIELD).html();
+        String html = Tables.maspChecks(Fixtures.holding().masp().orElseThrow(), UnitSystem.FIELD)
+                .html();
         assertTrue(html.contains(">5181<"), html);
         assertTrue(html.contains(">−181<"), html);
     }
