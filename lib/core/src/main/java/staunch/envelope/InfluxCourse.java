@@ -75,6 +75,8 @@ final class InfluxCourse {
     private static final double NOT_READ = 1e-3;
 
     private static final double SAME_RATE = 1e-6;
+    private static final int SHOWN_STEPS = 60;
+    private static final double SAME_TOP = 1e-3;
 
     /** Temperature of the gas in the vent line, K. */
     static final double VENT_TEMPERATURE = 288.15;
@@ -357,11 +359,26 @@ final class InfluxCourse {
                                 p.time(), p.upperEnd() < weakest.orElseThrow().measuredDepth()))
                 : Optional.empty();
         return new MigrationOutcome.Course(
-                curve.law().description(),
-                curve.ending(),
-                curve.points().stream().map(this::atWatched).toList(),
-                List.copyOf(first.values()),
-                maasp);
+                curve.law().description(), curve.ending(), shown(curve.points()), List.copyOf(first.values()), maasp);
+    }
+
+    /**
+     * Points close enough for a curve: both ends, those at which the top of the gas is at a watched depth, and between them
+     * one where the gas has risen by a sixtieth of the hole. Depths of limits add many more, which only the search needs.
+     */
+    private List<MigrationPoint> shown(List<MigrationPoint> points) {
+        double step = (annulus.bottom() - annulus.top()) / SHOWN_STEPS;
+        List<MigrationPoint> kept = new ArrayList<>();
+        double last = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < points.size(); i++) {
+            MigrationPoint p = points.get(i);
+            boolean atDepth = watched.stream().anyMatch(w -> Math.abs(p.upperEnd() - w.measuredDepth()) < SAME_TOP);
+            if (atDepth || i == points.size() - 1 || last - p.lowerEnd() >= step) {
+                kept.add(atWatched(p));
+                last = p.lowerEnd();
+            }
+        }
+        return kept;
     }
 
     private static MigrationOutcome.FirstReached earlier(
