@@ -155,7 +155,9 @@ public record KillSheet(
         double formation = shutIn.drillPipePressure() + HandFormulas.hydrostaticPressure(mud, bitVertical, constant);
         double balancing = HandFormulas.equivalentDensityUnder(shutIn.drillPipePressure(), mud, bitVertical, constant)
                 + input.killMud().overbalance();
-        double kill = KillFormulas.roundedUp(balancing, input.killMud().step());
+        // Rounding lets a density just above a whole step count as that step; the mud in the well may be such a one.
+        double kill =
+                Math.max(mud, KillFormulas.roundedUp(balancing, input.killMud().step()));
         double slow = input.pump().slowCirculation().pumpPressure().getAsDouble();
         WeakPointCheck check = check(input, kill);
         Optional<ChokeCorrection> choke = input.subsea().flatMap(s -> correction(input, s, kill, check.maasp()));

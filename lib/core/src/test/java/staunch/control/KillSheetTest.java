@@ -65,6 +65,24 @@ class KillSheetTest {
     }
 
     @Test
+    void killMudIsNeverLighterThanTheMudInTheWell() {
+        KillSheetInput land = Variant.LAND.input();
+        double justAbove = 1250 + 1e-7;
+        KillSheet sheet = KillSheet.of(new KillSheetInput(
+                land.path(),
+                land.annulus(),
+                justAbove,
+                new KillSheetInput.ShutIn(0, 1e6, 3),
+                land.pump(),
+                land.weakPoint(),
+                land.killMud(),
+                land.subsea(),
+                land.options()));
+        assertEquals(justAbove, sheet.killDensity(), 0);
+        assertEquals(0, sheet.weighting().mass(), 1e-6);
+    }
+
+    @Test
     void aLandWellByHand() {
         KillSheet sheet = KillSheet.of(Variant.LAND.input());
         assertEquals(3e6 + 1250 * 9.80665 * 3000, sheet.formationPressure(), 1e-6);

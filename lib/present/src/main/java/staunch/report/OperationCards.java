@@ -36,7 +36,7 @@ final class OperationCards {
         }
         if (result instanceof CirculationOutcome.Computed circulation) {
             return Optional.of(new Parts(
-                    "Circulating out, " + circulation.method().title(),
+                    "Circulating out, " + OperationWords.method(circulation.method()),
                     Map.of("outcome", OperationWords.circulation(circulation, units)),
                     List.of(OperationTables.circulationPeaks(circulation, units))));
         }

@@ -105,7 +105,7 @@ public final class OperationTables {
                         p -> value(p.closest().map(ClosestLimit::margin)))
                 .optionalText("Closest limit", p -> p.closest().map(ClosestLimit::name))
                 .table(
-                        "Circulating out, " + circulation.method().title(),
+                        "Circulating out, " + OperationWords.method(circulation.method()),
                         "Volume, time and strokes count from the start of each circulation. Pressures, gain and gas rate"
                                 + " rounded up, margins down.");
     }
@@ -127,7 +127,7 @@ public final class OperationTables {
                 .text("When", r -> r.at().phase().title())
                 .number("Pumped", Measure.VOLUME, HALF_EVEN, r -> r.at().pumped())
                 .optional("Top of gas MD", Measure.DEPTH, HALF_EVEN, r -> r.at().gasTop())
-                .table("Highest pressures, " + circulation.method().title(), "Rounded up.");
+                .table("Highest pressures, " + OperationWords.method(circulation.method()), "Rounded up.");
     }
 
     /** When each limit is first reached at each rate; limits that no rate reaches are left out. */
@@ -237,7 +237,7 @@ public final class OperationTables {
     public static ResultTable gasAtSurface(SurfaceGasOutcome.Computed gas, UnitSystem units) {
         List<String[]> rows = new ArrayList<>();
         row(rows, "Greatest gas rate", units.text(gas.rate(), Measure.GAS_RATE, CEILING));
-        row(rows, "By", gas.method().title());
+        row(rows, "By", OperationWords.method(gas.method()));
         row(rows, "After", units.text(gas.moment().pumped(), Measure.VOLUME) + " pumped");
         if (gas.separator() instanceof SurfaceGasOutcome.Separator separator) {
             row(rows, "Pressure in the separator", gauge(separator.pressure(), units, CEILING));

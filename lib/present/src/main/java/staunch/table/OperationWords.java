@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import staunch.control.Bullheading;
+import staunch.control.CirculationMethod;
 import staunch.control.CirculationPoint;
 import staunch.control.ClosestLimit;
 import staunch.control.VolumetricMethod;
@@ -60,6 +61,11 @@ public final class OperationWords {
                 new Answer("Lubricate and bleed", lubrication(followed.lubrication(), units)),
                 new Answer("Bullheading", bullheading(followed.bullheading(), units)),
                 new Answer("Kill sheet", killSheet(followed.killSheet(), units)));
+    }
+
+    /** The method of a whole circulation, both circulations of the driller's method included. */
+    public static String method(CirculationMethod method) {
+        return method == CirculationMethod.DRILLERS ? "driller's method" : method.title();
     }
 
     /** Volume of an influx and where it comes from. */
@@ -139,8 +145,8 @@ public final class OperationWords {
             return not.summary(units);
         }
         SurfaceGasOutcome.Computed gas = (SurfaceGasOutcome.Computed) outcome;
-        String rate = "up to " + units.text(gas.rate(), Measure.GAS_RATE, RoundingMode.CEILING) + ", "
-                + gas.method().title();
+        String rate =
+                "up to " + units.text(gas.rate(), Measure.GAS_RATE, RoundingMode.CEILING) + ", " + method(gas.method());
         if (gas.separator() instanceof NotAssessed not) {
             return rate + "; separator " + not.summary(units);
         }
