@@ -65,6 +65,7 @@ public class OperationsBenchmark {
                 new CirculationPlan.Pump(0.008, OptionalDouble.of(0.012)),
                 new double[] {0, BenchSection.SHOE},
                 new OperationLimits(section, model).lines(),
+                d -> 0,
                 STEPS);
         Annulus annulus = Annulus.of(new AnnulusGeometry(
                 section.casing(),

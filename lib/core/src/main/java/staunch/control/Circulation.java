@@ -28,6 +28,9 @@ import staunch.units.Physics;
  * reaches the choke and leaves. Choke pressure = column up to the choke less the choke line's friction; where that would be
  * negative the choke is fully open and the rest loads the whole well.
  *
+ * <p>Friction of the flowing mud in the annulus, where the plan counts it, comes on top: each depth bears the loss above it,
+ * with mud taken to flow all the way, and the gas is the denser for it.
+ *
  * <p>Driller's method: the influx is circulated out with the original mud, then kill mud follows in a second circulation.
  * Wait-and-weight: kill mud from the start. The kill mud of either just balances the formation on bottom.
  */
@@ -138,8 +141,7 @@ public final class Circulation {
     /** Mass of gas that the annulus holds above a lower end. */
     private double fits(double pumped) {
         double lower = lowerEnd(pumped);
-        double z = grid.verticalAt(lower);
-        column.start(z, below.pressure(lower, z));
+        startColumn(lower);
         return grid.mass(column, grid.top(), lower);
     }
 
@@ -169,8 +171,7 @@ public final class Circulation {
             if (lower <= depth) {
                 return -mass;
             }
-            double z = grid.verticalAt(lower);
-            column.start(z, below.pressure(lower, z));
+            startColumn(lower);
             return grid.mass(column, depth, lower) - mass;
         };
         double last = grid.volume(depth, grid.bottom());
@@ -180,36 +181,70 @@ public final class Circulation {
         return OptionalDouble.of(new BrentSolver(1e-14, VOLUME_TOLERANCE, 1e-12).findRoot(heldBelow, 0, last));
     }
 
+    /** Begins the column at a lower end; its vertical depth. */
+    private double startColumn(double lower) {
+        double z = grid.verticalAt(lower);
+        column.start(z, below.pressure(lower, z) + loss(lower));
+        return z;
+    }
+
+    private double loss(double measuredDepth) {
+        return plan.lossAbove().applyAsDouble(measuredDepth);
+    }
+
     private double lowerEnd(double pumped) {
         return pumped >= annulusVolume ? grid.top() : grid.topOfVolume(grid.bottom(), pumped);
     }
 
+    /**
+     * State of the greatest value: about every state that stands above its neighbours and misses the greatest by no more than
+     * it stands above them, the curve is searched for its peak.
+     */
     private State peak(List<State> states, ToDoubleFunction<State> value) {
+        int last = states.size() - 1;
+        double[] values = states.stream().mapToDouble(value).toArray();
         int best = 0;
-        for (int i = 1; i < states.size(); i++) {
-            if (value.applyAsDouble(states.get(i)) > value.applyAsDouble(states.get(best))) {
-                best = i;
+        for (int i = 1; i <= last; i++) {
+            best = values[i] > values[best] ? i : best;
+        }
+        State greatest = states.get(best);
+        double found = values[best];
+        for (int i = 0; i <= last; i++) {
+            int before = Math.max(i - 1, 0);
+            int after = Math.min(i + 1, last);
+            double overBefore = values[i] - values[before];
+            double overAfter = values[i] - values[after];
+            double over = Math.max(overBefore, overAfter);
+            boolean stands = Math.min(overBefore, overAfter) >= 0 && over > 0;
+            if (i != best && !(stands && values[i] + over >= values[best])) {
+                continue;
+            }
+            State refined = refined(states.get(before), states.get(i), states.get(after), value);
+            double there = value.applyAsDouble(refined);
+            if (there > found) {
+                greatest = refined;
+                found = there;
             }
         }
-        double from = states.get(Math.max(best - 1, 0)).pumped;
-        double to = states.get(Math.min(best + 1, states.size() - 1)).pumped;
+        return greatest;
+    }
+
+    private State refined(State before, State middle, State after, ToDoubleFunction<State> value) {
         double at = new BrentOptimizer(1e-10, VOLUME_TOLERANCE)
                 .optimize(
                         new MaxEval(200),
                         GoalType.MAXIMIZE,
                         new UnivariateObjectiveFunction(v -> value.applyAsDouble(state(v))),
-                        new SearchInterval(from, to, states.get(best).pumped))
+                        new SearchInterval(before.pumped, after.pumped, middle.pumped))
                 .getPoint();
         State refined = state(at);
         refined.closest();
-        return value.applyAsDouble(refined) > value.applyAsDouble(states.get(best)) ? refined : states.get(best);
+        return refined;
     }
 
     private State state(double pumped) {
         double lower = lowerEnd(pumped);
-        double z = grid.verticalAt(lower);
-        double atLower = below.pressure(lower, z);
-        column.start(z, atLower);
+        double z = startColumn(lower);
         State s = new State();
         s.pumped = pumped;
         s.bottom = lower;
@@ -222,10 +257,10 @@ public final class Circulation {
         s.volume = grid.volume(s.top, lower);
         double zTop = grid.verticalAt(s.top);
         double atTop = column.pressure(zTop);
-        double surface = plan.mud().pressure(zTop, atTop, grid.verticalDepth(0)) - Physics.ATMOSPHERE;
+        double surface = plan.mud().pressure(zTop, atTop, grid.verticalDepth(0)) - loss(s.top) - Physics.ATMOSPHERE;
         double excess = excess(surface);
         s.choke = surface + excess - plan.pressures().chokeLineFriction();
-        s.bottomHole = plan.pressures().bottomHole() + excess;
+        s.bottomHole = plan.pressures().bottomHole() + loss(grid.bottom()) + excess;
         s.zTop = zTop;
         s.atTop = atTop;
         s.excess = excess;
@@ -274,6 +309,7 @@ public final class Circulation {
         DoubleUnaryOperator pressureAt = depth -> {
             double z = grid.verticalAt(depth);
             return excess
+                    + loss(depth)
                     + (depth < front
                             ? plan.mud().pressure(zFront, atFront, z)
                             : atFront + killDensity * Physics.GRAVITY * (z - zFront));
@@ -286,7 +322,7 @@ public final class Circulation {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 surface + excess - plan.pressures().chokeLineFriction(),
-                plan.pressures().bottomHole() + excess,
+                plan.pressures().bottomHole() + loss(grid.bottom()) + excess,
                 watchedBy(pressureAt),
                 0,
                 0,
@@ -318,8 +354,8 @@ public final class Circulation {
         double pressureAt(double depth) {
             double z = grid.verticalAt(depth);
             double p = depth < top
-                    ? plan.mud().pressure(zTop, atTop, z)
-                    : depth <= bottom ? column.pressure(z) : below.pressure(depth, z);
+                    ? plan.mud().pressure(zTop, atTop, z) - loss(top) + loss(depth)
+                    : depth <= bottom ? column.pressure(z) : below.pressure(depth, z) + loss(depth);
             return p + excess;
         }
 

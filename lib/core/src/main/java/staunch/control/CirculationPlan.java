@@ -3,6 +3,7 @@ package staunch.control;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.GasColumn;
 import staunch.influx.MudColumn;
@@ -24,6 +25,8 @@ import staunch.units.Si;
  * @param pump how fast; empty where only volumes are asked for
  * @param watched measured depths whose pressure is asked for, such as shoe, weak point and stack, m
  * @param limits whose margin is asked for at every moment
+ * @param lossAbove friction of the flowing mud in the annulus between a measured depth and its top, Pa; it comes on top of
+ *     what the choke holds, so that each depth bears the friction above it
  * @param steps even steps of each circulation, 10 to 5000; breaks of the annulus and watched depths are added
  */
 public record CirculationPlan(
@@ -37,6 +40,7 @@ public record CirculationPlan(
         Pump pump,
         @Si(value = "m", kind = Kind.DEPTH) double[] watched,
         List<LimitLine> limits,
+        DoubleUnaryOperator lossAbove,
         int steps) {
     /** Steps that a schedule takes unless told otherwise. */
     public static final int USUAL_STEPS = 160;
@@ -51,6 +55,7 @@ public record CirculationPlan(
         Check.within("influx volume", influxVolume, 1e-6, 1000, Measure.VOLUME);
         Check.within("inside volume of the string", stringVolume, 0, 1000, Measure.VOLUME);
         limits = List.copyOf(limits);
+        Objects.requireNonNull(lossAbove, "lossAbove");
         Check.within("steps of the schedule", steps, 10, 5000, Measure.NUMBER);
         watched = watched.clone();
         for (double depth : watched) {
@@ -58,7 +63,7 @@ public record CirculationPlan(
         }
     }
 
-    /** A plan without limits, in the usual number of steps. */
+    /** A plan without limits and without friction in the annulus, in the usual number of steps. */
     public CirculationPlan(
             AnnulusGrid grid,
             GasColumn column,
@@ -69,7 +74,19 @@ public record CirculationPlan(
             @Si("m3") double stringVolume,
             Pump pump,
             @Si(value = "m", kind = Kind.DEPTH) double[] watched) {
-        this(grid, column, mud, method, pressures, influxVolume, stringVolume, pump, watched, List.of(), USUAL_STEPS);
+        this(
+                grid,
+                column,
+                mud,
+                method,
+                pressures,
+                influxVolume,
+                stringVolume,
+                pump,
+                watched,
+                List.of(),
+                d -> 0,
+                USUAL_STEPS);
     }
 
     @Override
@@ -82,7 +99,7 @@ public record CirculationPlan(
      * Pressures of the operation.
      *
      * @param formation of the kick zone, Pa absolute
-     * @param bottomHole held while circulating, Pa absolute, at least the formation's
+     * @param bottomHole held while circulating, friction in the annulus apart, Pa absolute, at least the formation's
      * @param chokeLineFriction lost between stack and choke while pumping, Pa
      */
     public record Pressures(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
@@ -202,6 +203,7 @@ final class InfluxCourse {
                 new CirculationPlan.Pump(rate, plan.pumpOutput()),
                 depths,
                 limits.lines(),
+                annularLoss(rate),
                 CirculationPlan.USUAL_STEPS));
         List<CirculationOutcome.Peak> peaks = IntStream.range(0, depths.length)
                 .mapToObj(i -> new CirculationOutcome.Peak(
@@ -213,6 +215,15 @@ final class InfluxCourse {
                 ? new HandTopOfGas(input, annulus, model, density()).of(schedule, watched)
                 : List.of();
         return new CirculationOutcome.Computed(method, rate, friction, held, schedule, peaks, byHand);
+    }
+
+    /** Friction in the annulus, where the methods count it. */
+    private DoubleUnaryOperator annularLoss(double rate) {
+        if (input.options().annularFriction() == MethodOptions.AnnularFriction.NEGLECTED) {
+            return d -> 0;
+        }
+        FlowingMud flowing = new FlowingMud(density(), neededFlow("the friction of the annulus is not known"));
+        return FrictionProfile.of(annulus, new FrictionProfile.Flow(flowing, rate))::above;
     }
 
     private AnnulusGrid gridToSurface() {

@@ -28,8 +28,17 @@ final class OperationsAssumptions {
         list.add(new Assumption(
                 "circulation",
                 "bottom-hole pressure held at the greater of formation and string pressure, plus the case's overbalance and"
-                        + " choke-handling allowance; mud incompressible, no slip, no annular friction",
+                        + " choke-handling allowance; mud incompressible, no slip",
                 DEFAULT));
+        list.add(new Assumption(
+                "annular friction", input.options().annularFriction().title(), "method option"));
+        if (!(input.options().influx() instanceof InfluxForm.SingleBubble)) {
+            list.add(new Assumption(
+                    "tolerance beside the operations",
+                    "takes the influx as " + input.options().influx().title()
+                            + "; the operations follow a single bubble of the same volume",
+                    "method option"));
+        }
         list.add(
                 operations.killRate().isPresent()
                         ? new Assumption("kill rate", "as given", CASE)

@@ -36,9 +36,8 @@ class OperationsLawTest {
         return AnySection.any();
     }
 
-    private static CirculationSchedule run(AnySection section, CirculationMethod method, double volume, double above) {
-        // Casing that never governs.
-        Wells wells = section.wells().burst(3.9e8);
+    private static CirculationSchedule run(
+            AnySection section, Wells wells, CirculationMethod method, double volume, double above) {
         Model model = wells.model();
         Kick kick = model.kick(Kick.Scenario.DRILLED, section.bottom());
         DrilledHole hole = model.hole(section.bottom());
@@ -53,7 +52,8 @@ class OperationsLawTest {
                 new CirculationPlan.Pump(0.01, OptionalDouble.empty()),
                 new double[] {section.shoe()},
                 new OperationLimits(wells.input(), model).lines(),
-                60));
+                d -> hole.frictionAbove(d, true),
+                CirculationPlan.USUAL_STEPS));
     }
 
     /**
@@ -73,7 +73,7 @@ class OperationsLawTest {
         GasReference reference = new GasReference(section, wells, model.gas().orElseThrow());
         double zBottom = reference.vertical(section.bottom());
         double kill = (formation - Physics.ATMOSPHERE) / (G * zBottom);
-        CirculationSchedule schedule = run(section, method, volume, above);
+        CirculationSchedule schedule = run(section, wells, method, volume, above);
         double mass = reference.mass(hole.grid().topOfVolume(section.bottom(), volume), section.bottom(), formation);
         assertEquals(mass, schedule.influxMass(), 1e-10 * mass);
         int rising = 0;
@@ -119,8 +119,9 @@ class OperationsLawTest {
                 && finite.volume() > 0.01
                 && finite.stage().moment() != Stage.Moment.SHUT_IN);
         Tolerance.Finite finite = (Tolerance.Finite) tolerance;
-        CirculationPoint closest =
-                run(section, method, finite.volume(), above).leastMargin().orElseThrow();
+        CirculationPoint closest = run(section, wells, method, finite.volume(), above)
+                .leastMargin()
+                .orElseThrow();
         double limit = finite.weakPoint().limit();
         assertEquals(
                 0,
@@ -202,6 +203,7 @@ class OperationsLawTest {
                 new CirculationPlan.Pump(0.01, OptionalDouble.empty()),
                 new double[0],
                 new OperationLimits(input, model).lines(),
+                d -> 0,
                 CirculationPlan.USUAL_STEPS));
         double margin =
                 schedule.leastMargin().orElseThrow().closest().orElseThrow().margin();
