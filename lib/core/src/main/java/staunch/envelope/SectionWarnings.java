@@ -36,6 +36,7 @@ final class SectionWarnings {
     void addTo(List<Warning> warnings) {
         overbalance(warnings);
         annularFriction(warnings);
+        influx(warnings);
         mudDensity(warnings);
         oilBasedMud(warnings);
         pipe(warnings);
@@ -51,6 +52,15 @@ final class SectionWarnings {
         }
         if (plan.chokeHandlingAllowance().isEmpty()) {
             warnings.add(new Warning("choke-handling allowance", "the case sets none: zero is taken."));
+        }
+    }
+
+    private void influx(List<Warning> warnings) {
+        if (input.options().influx() instanceof InfluxForm.Distributed) {
+            warnings.add(new Warning(
+                    "influx",
+                    "the tolerance counts on gas that stays spread evenly in the mud, by choice of method; in most holes a single"
+                            + " bubble of the same gas loads the formation more."));
         }
     }
 

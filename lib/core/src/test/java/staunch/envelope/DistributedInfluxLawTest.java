@@ -151,6 +151,15 @@ class DistributedInfluxLawTest {
         assertEquals(allowed[1], allowed[0], Double.isInfinite(allowed[1]) ? 0 : 1e-6 * allowed[1]);
     }
 
+    @Example
+    void theResultSaysSo() {
+        SectionEnvelope section =
+                Wells.standard().options(spread(0.25).withDepths(1000, 1)).evaluate();
+        assertTrue(section.warnings().stream().anyMatch(w -> w.subject().equals("influx")));
+        assertTrue(section.assumptions().stream()
+                .anyMatch(a -> a.subject().equals("influx") && a.text().contains("gas fraction 0.25")));
+    }
+
     /** Near surface gas in mud swells fast; the way to the choke is walked all the same. */
     @Example
     void isFollowedToSurface() {
