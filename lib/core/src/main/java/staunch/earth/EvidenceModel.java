@@ -77,7 +77,8 @@ final class EvidenceModel {
                 points,
                 List.copyOf(conflicts),
                 changes,
-                leftOut);
+                leftOut,
+                List.of());
         return new EvidenceTransfer.Result(earth, evidence);
     }
 

@@ -16,6 +16,7 @@ import staunch.units.Si;
  * @param conflicts between pieces of evidence, and between evidence and prediction; all are kept, none is averaged away
  * @param changes what was changed in the rock of the case
  * @param leftOut what could not be carried over, with the reason
+ * @param pumped curves that leak-off was picked from
  */
 public record OffsetEvidence(
         EvidenceUse porePressure,
@@ -25,7 +26,8 @@ public record OffsetEvidence(
         List<Point> points,
         List<EvidenceConflict> conflicts,
         List<Change> changes,
-        List<String> leftOut) {
+        List<String> leftOut,
+        List<Pumped> pumped) {
     public OffsetEvidence {
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
@@ -34,6 +36,28 @@ public record OffsetEvidence(
         conflicts = List.copyOf(conflicts);
         changes = List.copyOf(changes);
         leftOut = List.copyOf(leftOut);
+        pumped = List.copyOf(pumped);
+    }
+
+    /** The same with the curves that leak-off was picked from. */
+    public OffsetEvidence withPumped(List<Pumped> curves) {
+        return new OffsetEvidence(
+                porePressure, strength, weakZones, tests, points, conflicts, changes, leftOut, curves);
+    }
+
+    /**
+     * A pumping curve of an offset well.
+     *
+     * @param well name of the offset well
+     * @param pick what was read from it
+     * @param column where gauge and formation stood
+     */
+    public record Pumped(String well, LeakOffPick pick, PumpingTest.Column column) {
+        public Pumped {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(pick, "pick");
+            Objects.requireNonNull(column, "column");
+        }
     }
 
     /**

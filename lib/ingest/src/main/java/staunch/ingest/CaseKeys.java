@@ -834,9 +834,22 @@ final class CaseKeys {
             Key.of("mud_unit", new UnitOf(Measure.DENSITY), "Unit of its numbers.")
                     .without("Needed with surface."));
 
+    static final Block VOLUME_COLUMN = Block.of(
+            "volume_column",
+            text("column", "Heading of the column.").must(),
+            Key.of("unit", new UnitOf(Measure.VOLUME), "Unit of its numbers.").must());
+
+    static final Block TIME_COLUMN = Block.of(
+            "time_column",
+            text("column", "Heading of the column.").must(),
+            Key.of("unit", new UnitOf(Measure.TIME), "Unit of its numbers.").must());
+
     static final Block OFFSET_TABLE = Block.of(
             "offset_table",
-            Key.of("holds", new Word(List.of("strength_tests", "formation_pressures")), "What its rows are.")
+            Key.of(
+                            "holds",
+                            new Word(List.of("strength_tests", "pumping_curves", "formation_pressures")),
+                            "What its rows are.")
                     .must(),
             text("file", "Such a table in the case directory, CSV or .xlsx, read always.")
                     .without("None."),
@@ -861,6 +874,12 @@ final class CaseKeys {
                     .must(),
             Key.of("pressure", new Nested(PRESSURE_COLUMN, true), "Column of the pressure.")
                     .must(),
+            Key.of("volume", new Nested(VOLUME_COLUMN, true), "Pumping curves: volume pumped.")
+                    .without("Needed with pumping_curves."),
+            Key.of("time", new Nested(TIME_COLUMN, true), "Pumping curves: time since the pump stopped.")
+                    .without("No readings with the pump stopped."),
+            Key.of("leak_off", new Word(List.of("departure", "two_lines")), "Pumping curves: how leak-off is picked.")
+                    .without("departure"),
             text("name_column", "Column that names the test or point.").without("Named by its depth."),
             text("source_column", "Column that names the document.").without("The file."),
             text("place_column", "Column of page or line there.").without("None."),

@@ -22,7 +22,10 @@ import staunch.earth.EarthModel;
 import staunch.earth.EvidenceTransfer;
 import staunch.earth.EvidenceUse;
 import staunch.earth.FormationTop;
+import staunch.earth.LeakOffMethod;
+import staunch.earth.LeakOffPick;
 import staunch.earth.NormalPressure;
+import staunch.earth.OffsetEvidence;
 import staunch.earth.OffsetTransfer;
 import staunch.earth.OffsetWell;
 import staunch.earth.Overburden;
@@ -56,6 +59,7 @@ final class EvidenceBuilder {
     private final Map<String, List<StrengthTest>> tests = new HashMap<>();
     private final Map<String, List<PressurePoint>> points = new HashMap<>();
     private final List<InputLine> files = new ArrayList<>();
+    private final List<OffsetEvidence.Pumped> pumped = new ArrayList<>();
 
     EvidenceBuilder(
             Fields block,
@@ -118,7 +122,8 @@ final class EvidenceBuilder {
                     block.choice("pore_pressure", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
                     block.choice("strength", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
                     block.text("weak_zones").filter("tested"::equals).isPresent());
-            return transfer.apply(predicted, normal, overburden, offsets, plannedTests);
+            EvidenceTransfer.Result result = transfer.apply(predicted, normal, overburden, offsets, plannedTests);
+            return new EvidenceTransfer.Result(result.earth(), result.evidence().withPumped(pumped));
         });
     }
 
@@ -291,20 +296,28 @@ final class EvidenceBuilder {
     private void read(Fields f, Path path, String shown, Map<String, OffsetSite> sites) {
         log.attempt(f.place(), () -> {
             try {
-                files.add(new InputLine("offset_evidence." + f.needText("holds"), shown));
-                return f.needText("holds").equals(EvidenceRows.TESTS)
-                        ? keep(
+                String holds = f.needText("holds");
+                String recorded = holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
+                files.add(new InputLine("offset_evidence." + recorded, shown));
+                switch (holds) {
+                    case EvidenceRows.TESTS:
+                        return keep(
                                 OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites),
                                 shown,
-                                t -> tests.computeIfAbsent(t.well(), n -> new ArrayList<>())
-                                        .add(EvidenceRows.rounded(t.value())),
-                                StrengthTest::source)
-                        : keep(
+                                t -> keepTest(t.well(), t.value()),
+                                StrengthTest::source);
+                    case "pumping_curves":
+                        return keepPumped(
+                                OffsetTables.pumpingTests(path, format(f), pumpingColumns(f), leakOff(f), sites),
+                                shown);
+                    default:
+                        return keep(
                                 OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites),
                                 shown,
                                 p -> points.computeIfAbsent(p.well(), n -> new ArrayList<>())
                                         .add(EvidenceRows.rounded(p.value())),
                                 PressurePoint::source);
+                }
             } catch (DataFileFault e) {
                 for (DataFileFault.Problem p : e.problems()) {
                     log.add(new Place(shown, p.line(), p.place()), "", p.problem(), p.advice());
@@ -329,6 +342,62 @@ final class EvidenceBuilder {
                     shown, "line " + row.line() + " of " + row.well() + " is left out: " + row.reason() + "."));
         }
         return true;
+    }
+
+    private boolean keepPumped(OffsetRows<OffsetEvidence.Pumped> rows, String shown) {
+        for (OffsetRows.Row<OffsetEvidence.Pumped> row : rows.rows()) {
+            for (LeakOffPick.Flag flag : row.value().pick().flags()) {
+                warnings.add(new Warning(
+                        row.well() + ": " + row.value().pick().test().name(), flag.title() + "."));
+            }
+        }
+        return keep(
+                rows,
+                shown,
+                row -> {
+                    pumped.add(row.value());
+                    keepTest(
+                            row.well(),
+                            row.value().pick().strengthTest(row.value().column()));
+                },
+                p -> p.pick().test().source());
+    }
+
+    private void keepTest(String well, StrengthTest test) {
+        tests.computeIfAbsent(well, n -> new ArrayList<>()).add(EvidenceRows.rounded(test));
+    }
+
+    private OffsetTables.PumpingColumns pumpingColumns(Fields f) {
+        for (String key : List.of("volume", "name_column")) {
+            if (!f.has(key)) {
+                log.add(f.place(key), "", "is missing", "a table of pumping curves needs it");
+            }
+        }
+        if (!(pressure(f.needNested("pressure")) instanceof PressureColumns.Surface surface)) {
+            log.add(
+                    f.needNested("pressure").place("kind"),
+                    f.needNested("pressure").written("kind"),
+                    "is not surface",
+                    "pumping curves are read at the gauge: give the mud too");
+            throw new FaultLog.Incomplete();
+        }
+        return new OffsetTables.PumpingColumns(
+                TableColumn.text(f.needText("well_column")),
+                TableColumn.text(f.needText("name_column")),
+                depth(f.needNested("depth")),
+                column(f.needNested("volume")),
+                f.nested("time").map(EvidenceBuilder::column),
+                surface);
+    }
+
+    private static TableColumn column(Fields f) {
+        return new TableColumn(f.needText("column"), f.needText("unit"));
+    }
+
+    private static LeakOffMethod leakOff(Fields f) {
+        return f.text("leak_off").filter("two_lines"::equals).isPresent()
+                ? LeakOffMethod.TwoLines.DEFAULT
+                : LeakOffMethod.Departure.DEFAULT;
     }
 
     private static TableFormat format(Fields f) {

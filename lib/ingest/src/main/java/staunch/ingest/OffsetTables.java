@@ -2,18 +2,25 @@ package staunch.ingest;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import staunch.earth.LeakOffMethod;
+import staunch.earth.LeakOffPick;
+import staunch.earth.OffsetEvidence;
 import staunch.earth.PressurePoint;
+import staunch.earth.PumpingTest;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
 import staunch.units.Check;
 import staunch.units.EquivalentDensity;
+import staunch.units.Fault;
+import staunch.units.InputFault;
 import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.Si;
@@ -194,6 +201,132 @@ public final class OffsetTables {
                     mud,
                     columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
+    }
+
+    /**
+     * Columns of a table of pumping curves: a row for each reading, the rows of a test under one another. A row with a
+     * volume was read while pumping, one with a time and no volume with the pump stopped. Depth and mud are the same in all
+     * rows of a test.
+     *
+     * @param well wellbore of the test
+     * @param test its name
+     * @param depth of the open hole tested
+     * @param volume pumped since the start
+     * @param time since the pump stopped; empty where that was not recorded
+     * @param pressure at the gauge, which stands at the datum, and mud in the hole
+     */
+    public record PumpingColumns(
+            TableColumn well,
+            TableColumn test,
+            DepthColumns depth,
+            TableColumn volume,
+            Optional<TableColumn> time,
+            PressureColumns.Surface pressure) {
+        public PumpingColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(test, "test");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(volume, "volume");
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(pressure, "pressure");
+        }
+    }
+
+    private record PumpingRow(
+            String test,
+            PumpingTest.Column column,
+            Optional<PumpingTest.Pumped> pumped,
+            Optional<PumpingTest.ShutIn> shutIn) {}
+
+    /**
+     * Pumping curves, with leak-off picked.
+     *
+     * @param method of the pick
+     * @param sites wellbores by name
+     * @return one row for each test, at the line of its first reading
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<OffsetEvidence.Pumped> pumpingTests(
+            Path path, TableFormat format, PumpingColumns columns, LeakOffMethod method, Map<String, OffsetSite> sites)
+            throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(
+                text(columns.well()), text(columns.test()), new MappedTable.Needed(columns.volume(), Measure.VOLUME)));
+        add(needed, columns.depth());
+        add(needed, columns.pressure());
+        columns.time().ifPresent(c -> needed.add(new MappedTable.Needed(c, Measure.TIME)));
+        OffsetRows<PumpingRow> readings = MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            String name = row.text(columns.test())
+                    .orElseThrow(() -> row.problem(columns.test(), "is empty", "name the test"));
+            double pressure = value(row, columns.pressure());
+            double mud = row.needed(columns.pressure().mud(), Measure.DENSITY);
+            OptionalDouble volume = row.number(columns.volume(), Measure.VOLUME);
+            OptionalDouble time =
+                    columns.time().map(c -> row.number(c, Measure.TIME)).orElse(OptionalDouble.empty());
+            if (volume.isEmpty() && time.isEmpty()) {
+                throw new MappedTable.Skip(columns.volume().heading() + " is not given");
+            }
+            return new PumpingRow(
+                    name,
+                    new PumpingTest.Column(verticalDepth(row, columns.depth(), site), 0, mud),
+                    volume.isPresent()
+                            ? Optional.of(new PumpingTest.Pumped(volume.getAsDouble(), pressure))
+                            : Optional.empty(),
+                    volume.isPresent()
+                            ? Optional.empty()
+                            : Optional.of(new PumpingTest.ShutIn(time.getAsDouble(), pressure)));
+        });
+        return picked(readings, method);
+    }
+
+    private static OffsetRows<OffsetEvidence.Pumped> picked(OffsetRows<PumpingRow> readings, LeakOffMethod method)
+            throws DataFileFault {
+        Map<List<String>, List<OffsetRows.Row<PumpingRow>>> tests = new LinkedHashMap<>();
+        for (OffsetRows.Row<PumpingRow> row : readings.rows()) {
+            tests.computeIfAbsent(List.of(row.well(), row.value().test()), k -> new ArrayList<>())
+                    .add(row);
+        }
+        List<OffsetRows.Row<OffsetEvidence.Pumped>> picks = new ArrayList<>();
+        List<DataFileFault.Problem> problems = new ArrayList<>();
+        tests.forEach((key, rows) -> {
+            OffsetRows.Row<PumpingRow> first = rows.get(0);
+            PumpingTest.Column column = first.value().column();
+            try {
+                for (OffsetRows.Row<PumpingRow> row : rows) {
+                    if (!row.value().column().equals(column)) {
+                        throw new InputFault(
+                                "pumping test " + key.get(1),
+                                "has another depth or mud in line " + row.line(),
+                                "give one of each, or part the tests by name");
+                    }
+                }
+                PumpingTest test = new PumpingTest(
+                        key.get(1),
+                        rows.stream()
+                                .map(r -> r.value().pumped())
+                                .flatMap(Optional::stream)
+                                .toList(),
+                        rows.stream()
+                                .map(r -> r.value().shutIn())
+                                .flatMap(Optional::stream)
+                                .toList(),
+                        new Source(
+                                readings.file(),
+                                "lines " + first.line() + " to "
+                                        + rows.get(rows.size() - 1).line()));
+                OffsetEvidence.Pumped pumped =
+                        new OffsetEvidence.Pumped(key.get(0), LeakOffPick.of(test, method), column);
+                List<OffsetRows.Written> cells =
+                        rows.stream().flatMap(r -> r.cells().stream()).toList();
+                picks.add(new OffsetRows.Row<>(key.get(0), pumped, first.line(), cells));
+            } catch (Fault e) {
+                problems.add(new DataFileFault.Problem(readings.file(), first.line(), "", e.getMessage(), ""));
+            }
+        });
+        if (!problems.isEmpty()) {
+            throw new DataFileFault(problems);
+        }
+        return new OffsetRows<>(readings.file(), picks, readings.leftOut());
     }
 
     /**

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.earth.LeakOffPick;
 import staunch.earth.OffsetEvidence;
 import staunch.earth.StrengthTest;
 import staunch.envelope.SectionEnvelope;
@@ -87,7 +88,14 @@ class DemoWellsTest {
         WellCase well = CaseReader.read(SUBSEA, List.of(SUBSEA.resolve("offset-drop")));
         assertEquals(Outcome.FAILS, outcome(well, "Base", "12 1/4 in"));
         OffsetEvidence evidence = well.evidence().orElseThrow();
-        assertEquals(2, evidence.tests().size());
+        assertEquals(3, evidence.tests().size());
+        // The invented curve bends at 540 l and 107 bar; its readings lie 50 l and 10 bar apart.
+        LeakOffPick.Picked pick = assertInstanceOf(
+                LeakOffPick.Picked.class, evidence.pumped().get(0).pick());
+        assertEquals(0.525, pick.volume(), 0.026);
+        assertEquals(104e5, pick.pressure(), 6e5);
+        assertEquals(6, pick.test().shutIn().size());
+        assertEquals("pumping-curves.csv, lines 3 to 25", pick.test().source().text());
         assertEquals(2, evidence.points().size());
         assertEquals(2, evidence.conflicts().size());
         assertTrue(well.files().stream().anyMatch(f -> f.path().equals("offset-drop/leak-off.csv")));
@@ -116,7 +124,7 @@ class DemoWellsTest {
         CaseFaults unknown = assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(drop)));
         assertEquals(
                 "late/leak-offs.csv: is no table that offset_evidence knows; its tables are leak-off.csv,"
-                        + " formation-pressure.csv: rename the file or add how it is to be read",
+                        + " pumping-curves.csv, formation-pressure.csv: rename the file or add how it is to be read",
                 unknown.faults().get(0).text());
         Files.writeString(
                 Files.createDirectory(directory.resolve("other")).resolve("leak-off.csv"),

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import staunch.chart.ChartImage;
 import staunch.chart.Charts;
+import staunch.chart.EvidenceCharts;
 import staunch.chart.Figure;
 import staunch.chart.NotDrawn;
 import staunch.chart.OperationCharts;
@@ -116,6 +117,13 @@ final class ReviewModel {
                 "evidence",
                 wellCase.evidence()
                         .map(e -> tables(EvidenceTables.all(e, zero, units)))
+                        .orElse(List.of()));
+        root.put(
+                "pumpingCharts",
+                wellCase.evidence()
+                        .map(e -> e.pumped().stream()
+                                .map(p -> figure(EvidenceCharts.pumpingTest(p.pick(), units)))
+                                .toList())
                         .orElse(List.of()));
         root.put("register", table(EvidenceTables.registerInBrief(wellCase.register(), units)));
         root.put(

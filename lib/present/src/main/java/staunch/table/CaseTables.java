@@ -56,6 +56,8 @@ public final class CaseTables {
         EquivalentZero zero = EquivalentZero.of(wellCase.options().equivalentDensityFrom(), wellCase.datum());
         add(all, "", "", Tables.strengthTests(wellCase.earth(), zero, units));
         wellCase.evidence().ifPresent(e -> EvidenceTables.all(e, zero, units).forEach(t -> add(all, "", "", t)));
+        wellCase.evidence()
+                .ifPresent(e -> e.pumped().forEach(p -> add(all, "", "", EvidenceTables.pumpingTest(p.pick(), units))));
         for (Evaluated evaluated : designs) {
             WellEnvelope envelope = evaluated.envelope();
             String design = envelope.design();

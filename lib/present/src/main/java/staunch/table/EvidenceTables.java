@@ -13,7 +13,10 @@ import java.util.OptionalDouble;
 import staunch.design.InputValue;
 import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceConflict;
+import staunch.earth.LeakOffMethod;
+import staunch.earth.LeakOffPick;
 import staunch.earth.OffsetEvidence;
+import staunch.earth.PumpingTest;
 import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
 import staunch.units.Source;
@@ -77,6 +80,76 @@ public final class EvidenceTables {
                         "Carried over as excess over hydrostatic pressure. Rounded up.");
     }
 
+    /** What was picked from the curves of pumping tests. */
+    public static ResultTable picks(OffsetEvidence evidence, UnitSystem units) {
+        return new Rows<>(evidence.pumped(), withSmallVolumes(units))
+                .text("Offset well", OffsetEvidence.Pumped::well)
+                .text("Test", p -> p.pick().test().name())
+                .text("Reading", p -> p.pick().standing().title())
+                .text("Method", p -> method(p.pick().method(), units))
+                .number(
+                        "At the gauge",
+                        Measure.PRESSURE_GAUGE,
+                        FLOOR,
+                        p -> p.pick().pressure())
+                .optional("Volume pumped", Measure.VOLUME, HALF_EVEN, p -> volume(p.pick()))
+                .optional(
+                        "Pump stopped",
+                        Measure.PRESSURE_GAUGE,
+                        HALF_EVEN,
+                        p -> p.pick().test().shutInPressure())
+                .number("TVD there", Measure.DEPTH, HALF_EVEN, p -> p.column().verticalDepth())
+                .number("Mud", Measure.DENSITY, HALF_EVEN, p -> p.column().mudDensity())
+                .number(
+                        "On the formation",
+                        Measure.PRESSURE_ABSOLUTE,
+                        FLOOR,
+                        p -> p.pick().atFormation(p.column()))
+                .text(
+                        "What speaks against it",
+                        p -> String.join(
+                                "; ",
+                                p.pick().flags().stream()
+                                        .map(LeakOffPick.Flag::title)
+                                        .toList()))
+                .table("Pumping tests of offset wells", "Pressures rounded down.");
+    }
+
+    /** Every reading while pumping, with the line of the build-up. */
+    public static ResultTable pumpingTest(LeakOffPick pick, UnitSystem units) {
+        return new Rows<>(pick.test().pumped(), withSmallVolumes(units))
+                .number("Volume pumped", Measure.VOLUME, HALF_EVEN, PumpingTest.Pumped::volume)
+                .number("At the gauge", Measure.PRESSURE_GAUGE, HALF_EVEN, PumpingTest.Pumped::pressure)
+                .number(
+                        "Line of the build-up",
+                        Measure.PRESSURE_GAUGE,
+                        HALF_EVEN,
+                        r -> pick.buildUp().at(r.volume()))
+                .number(
+                        "Below the line",
+                        Measure.PRESSURE_DIFFERENCE,
+                        HALF_EVEN,
+                        r -> pick.buildUp().at(r.volume()) - r.pressure())
+                .table(
+                        "Pumping test " + pick.test().name(),
+                        "The line is fitted to " + pick.buildUp().readings() + " readings.");
+    }
+
+    /** A test pumps a few barrels. */
+    private static UnitSystem withSmallVolumes(UnitSystem units) {
+        return units.with(Measure.VOLUME, units.symbol(Measure.VOLUME), units.decimals(Measure.VOLUME) + 1);
+    }
+
+    private static OptionalDouble volume(LeakOffPick pick) {
+        return pick instanceof LeakOffPick.Picked picked ? OptionalDouble.of(picked.volume()) : OptionalDouble.empty();
+    }
+
+    private static String method(LeakOffMethod method, UnitSystem units) {
+        return method instanceof LeakOffMethod.Departure departure
+                ? "departure from the build-up by " + units.text(departure.tolerance(), Measure.PRESSURE_DIFFERENCE)
+                : "two straight lines";
+    }
+
     /** What the evidence changed in the rock of the case. */
     public static ResultTable changes(OffsetEvidence evidence, EquivalentZero zero, UnitSystem units) {
         return new Rows<>(evidence.changes(), units)
@@ -124,6 +197,7 @@ public final class EvidenceTables {
                 conflicts(evidence, units),
                 tests(evidence, zero, units),
                 points(evidence, zero, units),
+                picks(evidence, units),
                 leftOut(evidence, units)));
         tables.removeIf(t -> t.rowCount() == 0);
         return tables;

@@ -89,6 +89,7 @@ ${css}
 <#if evidence?has_content>
 <h3>Offset evidence</h3>
 <div class="tables"><#list evidence as e><@table e/></#list></div>
+<#list pumpingCharts as f><@figure f/></#list>
 </#if>
 <#if warnings?has_content>
 <h4>Warnings for the whole well</h4>
