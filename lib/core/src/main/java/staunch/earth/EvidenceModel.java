@@ -14,6 +14,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import staunch.units.EquivalentDensity;
 import staunch.units.InputFault;
+import staunch.units.RangeFault;
 import staunch.units.Source;
 
 /** Works out {@link EvidenceTransfer}. */
@@ -62,6 +63,8 @@ final class EvidenceModel {
         Optional<Range> pore = porePressure(points);
         List<OffsetEvidence.Test> tests = tests(pore);
         Optional<Range> strength = strength(pore, tests);
+        List<OffsetEvidence.Event> bounds = events(pore);
+        bounds.forEach(b -> check(b, pore, strength));
         List<StrengthTest> planned = predicted.tests().stream()
                 .map(t -> plannedTests.contains(t.name()) ? lowered(t, strength) : t)
                 .toList();
@@ -78,7 +81,8 @@ final class EvidenceModel {
                 List.copyOf(conflicts),
                 changes,
                 leftOut,
-                List.of());
+                List.of(),
+                bounds);
         return new EvidenceTransfer.Result(earth, evidence);
     }
 
@@ -319,7 +323,8 @@ final class EvidenceModel {
                 well.overburden(),
                 well.porePressure(),
                 kept,
-                well.points());
+                well.points(),
+                well.events());
     }
 
     private TreeSet<Double> grid(double[] matched) {
@@ -455,6 +460,127 @@ final class EvidenceModel {
                     changes.add(new OffsetEvidence.Change(what, z, old, now));
                 }
             }
+        }
+    }
+
+    // --- Losses, kicks and muds
+
+    private List<OffsetEvidence.Event> events(Optional<Range> pore) {
+        List<OffsetEvidence.Event> found = new ArrayList<>();
+        for (OffsetWell well : wells) {
+            for (DrillingEvent event : well.events()) {
+                String label = well.name() + ": " + event.name();
+                OptionalDouble z = transfer.matching().matched(well, event.verticalDepth(), normal);
+                boolean loss = event.type() == DrillingEvent.Type.LOSS;
+                if (z.isEmpty()) {
+                    leftOut.add(label + " has no corresponding depth in the planned well");
+                } else if (loss && !stressKnown(pore, z.getAsDouble())) {
+                    leftOut.add(
+                            label + " corresponds to a depth without overburden or pore pressure in the planned well");
+                } else if (z.getAsDouble() <= normal.waterLevel()) {
+                    leftOut.add(label + " would lie above the water level of the planned well");
+                } else {
+                    bound(well, event, z.getAsDouble(), pore)
+                            .ifPresentOrElse(
+                                    found::add,
+                                    () -> leftOut.add(
+                                            label
+                                                    + " lies below the pore pressure or far above the overburden of its own well"));
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble(OffsetEvidence.Event::verticalDepth)
+                .thenComparing(OffsetEvidence.Event::label)
+                .thenComparingDouble(OffsetEvidence.Event::bound));
+        return found;
+    }
+
+    private Optional<OffsetEvidence.Event> bound(OffsetWell well, DrillingEvent event, double z, Optional<Range> pore) {
+        double bound;
+        if (event.type() == DrillingEvent.Type.LOSS) {
+            try {
+                double ratio = well.stressAt(event.verticalDepth()).ratioOf(event.pressure());
+                bound = planned(pore).stressAt(z).strengthAt(ratio);
+            } catch (RangeFault beyondBelief) {
+                return Optional.empty();
+            }
+        } else {
+            bound = normal.at(z) + event.pressure() - well.normal().at(event.verticalDepth());
+        }
+        return Optional.of(new OffsetEvidence.Event(well.name(), event, z, bound));
+    }
+
+    /** Lists what the profiles of the planned well and other evidence say against a bound; none of them gives way. */
+    private void check(OffsetEvidence.Event event, Optional<Range> pore, Optional<Range> strength) {
+        double z = event.verticalDepth();
+        switch (event.event().type()) {
+            case LOSS ->
+                strength.map(Range::likely)
+                        .filter(p -> p.covers(z) && strengthHere(p, z) > event.bound() + SAME)
+                        .ifPresent(p -> conflicts.add(new EvidenceConflict(
+                                STRENGTH, event.label(), "mud was lost at less than the likely strength here")));
+            case KICK ->
+                pore.map(Range::likely)
+                        .filter(p -> p.covers(z) && p.highestAt(z) < event.bound() - SAME)
+                        .ifPresent(p -> conflicts.add(new EvidenceConflict(
+                                PORE_PRESSURE,
+                                event.label(),
+                                "the formation flowed against more than the likely pore pressure here")));
+            case MUD ->
+                pore.map(Range::likely)
+                        .filter(p -> p.covers(z) && p.lowestAt(z) > event.bound() + transfer.pressureConflict())
+                        .ifPresent(p -> conflicts.add(new EvidenceConflict(
+                                PORE_PRESSURE,
+                                event.label(),
+                                "was drilled without a kick by a mud well below the likely pore pressure here")));
+        }
+        for (OffsetWell well : wells) {
+            if (event.event().type() == DrillingEvent.Type.LOSS) {
+                well.tests().forEach(t -> checkLoss(event, well, t));
+            } else if (event.event().type() == DrillingEvent.Type.KICK) {
+                well.points().stream()
+                        .filter(p -> p.quality() != Quality.REJECTED)
+                        .forEach(p -> checkKick(event, well, p));
+            }
+        }
+    }
+
+    /** Strength of the profile, lowered by a weak zone. */
+    private double strengthHere(PressureProfile likely, double z) {
+        double here = likely.lowestAt(z);
+        for (WeakZone zone : predicted.weakZones()) {
+            if (z >= zone.topVerticalDepth() && z <= zone.bottomVerticalDepth()) {
+                here = Math.min(here, EquivalentDensity.pressure(zone.strength(), z));
+            }
+        }
+        return here;
+    }
+
+    private void checkLoss(OffsetEvidence.Event event, OffsetWell well, StrengthTest test) {
+        OffsetWell own = wells.stream()
+                .filter(w -> w.name().equals(event.well()))
+                .findFirst()
+                .orElseThrow();
+        double lost = own.stressAt(event.event().verticalDepth())
+                .ratioOf(event.event().pressure());
+        boolean near = transfer.nearness(well, test.verticalDepth(), normal, event.verticalDepth()) > 0;
+        if (near && well.stressAt(test.verticalDepth()).ratioOf(test.pressure()) > lost + transfer.ratioConflict()) {
+            conflicts.add(new EvidenceConflict(
+                    event.label(),
+                    well.name() + ": " + test.name(),
+                    "mud was lost at a lower stress ratio than the test held"));
+        }
+    }
+
+    private void checkKick(OffsetEvidence.Event event, OffsetWell well, PressurePoint point) {
+        double excess = point.pressure() - well.normal().at(point.verticalDepth());
+        double flowed = event.bound() - normal.at(event.verticalDepth());
+        boolean near = transfer.nearness(well, point.verticalDepth(), normal, event.verticalDepth()) > 0;
+        if (near && excess < flowed - transfer.pressureConflict()) {
+            conflicts.add(new EvidenceConflict(
+                    event.label(),
+                    well.name() + ": " + point.name(),
+                    "the formation flowed against more than the pressure measured near it"));
         }
     }
 

@@ -15,6 +15,8 @@ import java.util.Set;
  *   <li>A planned test counts no more than the likely strength at its depth, where that is adjusted or transferred.
  *   <li>A test made in a named weak zone speaks of the zone alone. Where asked, the lowest leak-off in it stands in the
  *       place of the zone's estimate, as equivalent density from the datum.
+ *   <li>A loss is an upper bound of the strength at the mud pressure it began at, a kick a lower bound of the pore pressure.
+ *       Both are carried over and compared with the profiles and with other evidence; they change nothing.
  *   <li>Integrity tests are lower bounds: they change nothing and are listed where they lie above the prediction.
  * </ul>
  *

@@ -17,6 +17,7 @@ import staunch.units.Si;
  * @param changes what was changed in the rock of the case
  * @param leftOut what could not be carried over, with the reason
  * @param pumped curves that leak-off was picked from
+ * @param events losses, kicks and muds with their matched depths, downwards
  */
 public record OffsetEvidence(
         EvidenceUse porePressure,
@@ -27,7 +28,8 @@ public record OffsetEvidence(
         List<EvidenceConflict> conflicts,
         List<Change> changes,
         List<String> leftOut,
-        List<Pumped> pumped) {
+        List<Pumped> pumped,
+        List<Event> events) {
     public OffsetEvidence {
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
@@ -37,12 +39,37 @@ public record OffsetEvidence(
         changes = List.copyOf(changes);
         leftOut = List.copyOf(leftOut);
         pumped = List.copyOf(pumped);
+        events = List.copyOf(events);
     }
 
     /** The same with the curves that leak-off was picked from. */
     public OffsetEvidence withPumped(List<Pumped> curves) {
         return new OffsetEvidence(
-                porePressure, strength, weakZones, tests, points, conflicts, changes, leftOut, curves);
+                porePressure, strength, weakZones, tests, points, conflicts, changes, leftOut, curves, events);
+    }
+
+    /**
+     * A loss, kick or mud of an offset well, carried over as a bound.
+     *
+     * @param well name of the offset well
+     * @param event as recorded, depth below the datum of its own well
+     * @param verticalDepth that it corresponds to, below the datum of the planned well, m
+     * @param bound pressure there: by the same stress ratio for losses, with the same excess over hydrostatic for kicks and
+     *     muds, Pa absolute
+     */
+    public record Event(
+            String well,
+            DrillingEvent event,
+            @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double bound) {
+        public Event {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(event, "event");
+        }
+
+        String label() {
+            return well + ": " + event.name();
+        }
     }
 
     /**

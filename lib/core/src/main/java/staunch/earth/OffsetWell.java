@@ -18,6 +18,7 @@ import staunch.units.Si;
  * @param porePressure its pore pressure, as judged after drilling; the ratio of each strength rests on it
  * @param tests leak-off and integrity tests done in it
  * @param points formation pressures measured in it
+ * @param events losses, kicks and muds seen in it
  */
 public record OffsetWell(
         String name,
@@ -26,7 +27,8 @@ public record OffsetWell(
         PressureProfile overburden,
         PressureProfile porePressure,
         List<StrengthTest> tests,
-        List<PressurePoint> points) {
+        List<PressurePoint> points,
+        List<DrillingEvent> events) {
     public OffsetWell {
         Check.text("name of the offset well", name);
         Check.within("distance of offset well " + name, distance, 0, 1e6, Measure.LENGTH);
@@ -35,6 +37,7 @@ public record OffsetWell(
         Objects.requireNonNull(porePressure, "porePressure");
         tests = List.copyOf(tests);
         points = List.copyOf(points);
+        events = List.copyOf(events);
         for (StrengthTest test : tests) {
             if (test.standing() == Standing.PREDICTED) {
                 throw new InputFault(
@@ -43,6 +46,18 @@ public record OffsetWell(
                         "give tests that were pumped");
             }
         }
+    }
+
+    /** A well in which nothing else was seen. */
+    public OffsetWell(
+            String name,
+            @Si(value = "m", kind = Kind.LENGTH) double distance,
+            NormalPressure normal,
+            PressureProfile overburden,
+            PressureProfile porePressure,
+            List<StrengthTest> tests,
+            List<PressurePoint> points) {
+        this(name, distance, normal, overburden, porePressure, tests, points, List.of());
     }
 
     /** Overburden and pore pressure at a depth; at a step of the pore pressure the higher. */

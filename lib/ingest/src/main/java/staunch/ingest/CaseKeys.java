@@ -848,7 +848,13 @@ final class CaseKeys {
             "offset_table",
             Key.of(
                             "holds",
-                            new Word(List.of("strength_tests", "pumping_curves", "formation_pressures")),
+                            new Word(List.of(
+                                    "strength_tests",
+                                    "pumping_curves",
+                                    "formation_pressures",
+                                    "losses",
+                                    "kicks",
+                                    "mud_weights")),
                             "What its rows are.")
                     .must(),
             text("file", "Such a table in the case directory, CSV or .xlsx, read always.")

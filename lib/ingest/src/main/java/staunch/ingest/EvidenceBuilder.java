@@ -15,9 +15,11 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import staunch.design.InputLine;
 import staunch.design.InputValue;
 import staunch.earth.DepthMatching;
+import staunch.earth.DrillingEvent;
 import staunch.earth.EarthModel;
 import staunch.earth.EvidenceTransfer;
 import staunch.earth.EvidenceUse;
@@ -45,6 +47,10 @@ import staunch.well.WellPath;
 /** Reads the offset wells of a case and of the drops handed in with it, and puts what they say into its rock. */
 final class EvidenceBuilder {
     private static final String FORMATION_TOPS = "formation_tops";
+    private static final Map<String, DrillingEvent.Type> EVENTS = Map.of(
+            "losses", DrillingEvent.Type.LOSS,
+            "kicks", DrillingEvent.Type.KICK,
+            "mud_weights", DrillingEvent.Type.MUD);
     private static final double RATIO_CONFLICT = 0.1;
     private static final double PRESSURE_CONFLICT = 2e6;
 
@@ -60,6 +66,7 @@ final class EvidenceBuilder {
     private final Map<String, List<PressurePoint>> points = new HashMap<>();
     private final List<InputLine> files = new ArrayList<>();
     private final List<OffsetEvidence.Pumped> pumped = new ArrayList<>();
+    private final Map<String, List<DrillingEvent>> events = new HashMap<>();
 
     EvidenceBuilder(
             Fields block,
@@ -189,10 +196,12 @@ final class EvidenceBuilder {
     private OffsetWell offset(Known well) {
         String name = well.site().name();
         List<StrengthTest> ownTests = tests.getOrDefault(name, List.of());
+        List<DrillingEvent> ownEvents = events.getOrDefault(name, List.of());
         List<PressurePoint> ownPoints = points.getOrDefault(name, List.of());
-        double deepest = Math.max(
-                ownTests.stream().mapToDouble(StrengthTest::verticalDepth).max().orElse(0),
-                well.site().datum().groundOrSeabedDepth() + 1);
+        double deepest = Stream.concat(
+                        ownTests.stream().map(StrengthTest::verticalDepth),
+                        ownEvents.stream().map(DrillingEvent::verticalDepth))
+                .reduce(well.site().datum().groundOrSeabedDepth() + 1, Math::max);
         Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
         OffsetWell offset = new OffsetWell(
                 name,
@@ -201,7 +210,8 @@ final class EvidenceBuilder {
                 overburden(well.site().datum(), sediment).withoutLog(deepest).likely(),
                 well.porePressure(),
                 ownTests,
-                ownPoints);
+                ownPoints,
+                ownEvents);
         return offset;
     }
 
@@ -298,7 +308,9 @@ final class EvidenceBuilder {
             try {
                 String holds = f.needText("holds");
                 String recorded = holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
-                files.add(new InputLine("offset_evidence." + recorded, shown));
+                if (!EVENTS.containsKey(holds)) {
+                    files.add(new InputLine("offset_evidence." + recorded, shown));
+                }
                 switch (holds) {
                     case EvidenceRows.TESTS:
                         return keep(
@@ -306,6 +318,13 @@ final class EvidenceBuilder {
                                 shown,
                                 t -> keepTest(t.well(), t.value()),
                                 StrengthTest::source);
+                    case "losses", "kicks", "mud_weights":
+                        return keep(
+                                OffsetTables.events(path, format(f), eventColumns(f), EVENTS.get(holds), sites),
+                                shown,
+                                e -> events.computeIfAbsent(e.well(), n -> new ArrayList<>())
+                                        .add(e.value()),
+                                DrillingEvent::source);
                     case "pumping_curves":
                         return keepPumped(
                                 OffsetTables.pumpingTests(path, format(f), pumpingColumns(f), leakOff(f), sites),
@@ -365,6 +384,14 @@ final class EvidenceBuilder {
 
     private void keepTest(String well, StrengthTest test) {
         tests.computeIfAbsent(well, n -> new ArrayList<>()).add(EvidenceRows.rounded(test));
+    }
+
+    private OffsetTables.EventColumns eventColumns(Fields f) {
+        return new OffsetTables.EventColumns(
+                TableColumn.text(f.needText("well_column")),
+                depth(f.needNested("depth")),
+                pressure(f.needNested("pressure")),
+                labels(f));
     }
 
     private OffsetTables.PumpingColumns pumpingColumns(Fields f) {

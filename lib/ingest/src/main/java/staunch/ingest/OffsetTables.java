@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import staunch.earth.DrillingEvent;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
 import staunch.earth.OffsetEvidence;
@@ -383,6 +384,51 @@ public final class OffsetTables {
                     depth,
                     pressure(row, columns.pressure(), value, depth, site),
                     quality,
+                    columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
+        });
+    }
+
+    /**
+     * Columns of a table of losses, of kicks, or of muds that drilled without one.
+     *
+     * @param well wellbore
+     * @param depth of the formation
+     * @param pressure of the mud on it: losses with the equivalent circulating density where circulating, kicks with the
+     *     shut-in drill-pipe pressure where it was read
+     * @param labels of the event
+     */
+    public record EventColumns(TableColumn well, DepthColumns depth, PressureColumns pressure, Labels labels) {
+        public EventColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(labels, "labels");
+        }
+    }
+
+    /**
+     * Losses, kicks, or muds that drilled without one.
+     *
+     * @param type what all rows are
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<DrillingEvent> events(
+            Path path, TableFormat format, EventColumns columns, DrillingEvent.Type type, Map<String, OffsetSite> sites)
+            throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
+        add(needed, columns.depth());
+        add(needed, columns.pressure());
+        columns.labels().addTo(needed);
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            double value = value(row, columns.pressure());
+            double depth = verticalDepth(row, columns.depth(), site);
+            return new DrillingEvent(
+                    columns.labels().name(row, type.title() + " at " + Math.round(depth) + " m"),
+                    type,
+                    depth,
+                    pressure(row, columns.pressure(), value, depth, site),
                     columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
     }

@@ -80,6 +80,33 @@ public final class EvidenceTables {
                         "Carried over as excess over hydrostatic pressure. Rounded up.");
     }
 
+    /** Losses, kicks and muds of offset wells with their matched depths. */
+    public static ResultTable events(OffsetEvidence evidence, EquivalentZero zero, UnitSystem units) {
+        return new Rows<>(evidence.events(), units)
+                .text("Offset well", OffsetEvidence.Event::well)
+                .text("Seen", e -> e.event().name())
+                .text("What", e -> e.event().type().title())
+                .number("TVD there", Measure.DEPTH, HALF_EVEN, e -> e.event().verticalDepth())
+                .optional(
+                        "EMW there",
+                        Measure.EQUIVALENT_DENSITY,
+                        HALF_EVEN,
+                        e -> equivalent(e.event().pressure(), e.event().verticalDepth()))
+                .number("TVD here", Measure.DEPTH, HALF_EVEN, OffsetEvidence.Event::verticalDepth)
+                .text("Bound here", e -> e.event().type().bound())
+                .number("Pressure here", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, OffsetEvidence.Event::bound)
+                .optional(
+                        "EMW here",
+                        Measure.EQUIVALENT_DENSITY,
+                        HALF_EVEN,
+                        e -> zero.density(e.bound(), e.verticalDepth()))
+                .text("Source", e -> e.event().source().text())
+                .table(
+                        "Losses, kicks and muds of offset wells",
+                        "Bounds, not measurements: they change nothing and are listed as conflicts where profile or evidence"
+                                + " says otherwise.");
+    }
+
     /** What was picked from the curves of pumping tests. */
     public static ResultTable picks(OffsetEvidence evidence, UnitSystem units) {
         return new Rows<>(evidence.pumped(), withSmallVolumes(units))
@@ -198,6 +225,7 @@ public final class EvidenceTables {
                 tests(evidence, zero, units),
                 points(evidence, zero, units),
                 picks(evidence, units),
+                events(evidence, zero, units),
                 leftOut(evidence, units)));
         tables.removeIf(t -> t.rowCount() == 0);
         return tables;
