@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
+import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import staunch.units.EquivalentDensity;
@@ -37,6 +38,7 @@ final class EvidenceModel {
     private final Set<EvidenceConflict> conflicts = new LinkedHashSet<>();
     private final List<OffsetEvidence.Change> changes = new ArrayList<>();
     private final List<String> leftOut = new ArrayList<>();
+    private DoublePredicate strengthKnownAt = z -> false;
 
     EvidenceModel(
             EvidenceTransfer choice,
@@ -246,9 +248,6 @@ final class EvidenceModel {
     }
 
     private Pull pull(double z, DoubleFunction<PressureTransfer> at) {
-        if (z <= normal.waterLevel() || !(at.apply(z) instanceof PressureTransfer.Estimated estimated)) {
-            return Pull.NONE;
-        }
         double share = 0;
         for (OffsetWell well : wells) {
             for (PressurePoint point : well.points()) {
@@ -257,7 +256,9 @@ final class EvidenceModel {
                 }
             }
         }
-        return new Pull(share, Optional.of(estimated.pressure()));
+        return share > 0 && z > normal.waterLevel() && at.apply(z) instanceof PressureTransfer.Estimated estimated
+                ? new Pull(share, Optional.of(estimated.pressure()))
+                : Pull.NONE;
     }
 
     private Optional<Range> strength(Optional<Range> pore, List<OffsetEvidence.Test> tests) {
@@ -294,13 +295,12 @@ final class EvidenceModel {
                     }
                 };
         made.ifPresent(range -> note(STRENGTH, predicted.strength(), range, matched));
+        strengthKnownAt = z -> pull(z, at, outside).share() > 0;
         return made;
     }
 
+    /** The stress is asked only where a test is near: by the seabed the pore pressure may equal the overburden. */
     private Pull pull(double z, DoubleFunction<StrengthTransfer> at, List<OffsetWell> outside) {
-        if (!(at.apply(z) instanceof StrengthTransfer.Estimated estimated)) {
-            return Pull.NONE;
-        }
         double share = 0;
         for (OffsetWell well : outside) {
             for (StrengthTest test : well.tests()) {
@@ -309,7 +309,9 @@ final class EvidenceModel {
                 }
             }
         }
-        return new Pull(share, Optional.of(estimated.strength()));
+        return share > 0 && at.apply(z) instanceof StrengthTransfer.Estimated estimated
+                ? new Pull(share, Optional.of(estimated.strength()))
+                : Pull.NONE;
     }
 
     private static OffsetWell without(OffsetWell well, Set<String> labels) {
@@ -590,7 +592,8 @@ final class EvidenceModel {
         double z = test.verticalDepth();
         if (choice.strength() == EvidenceUse.PREDICTED
                 || strength.isEmpty()
-                || !strength.get().likely().covers(z)) {
+                || !strength.get().likely().covers(z)
+                || !strengthKnownAt.test(z)) {
             return test;
         }
         double expected = strength.get().likely().lowestAt(z);

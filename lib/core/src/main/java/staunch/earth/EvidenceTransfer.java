@@ -12,7 +12,8 @@ import java.util.Set;
  *       p = p₀ + s (e − p₀), with the prediction p₀, the transferred estimate e of {@link OffsetTransfer} and
  *       s = 1 − |Δh| / w of the nearest piece of evidence. The spread of the prediction stays; where the evidence has a
  *       wider one, that counts. The shape of s is a choice, not a law of nature.
- *   <li>A planned test counts no more than the likely strength at its depth, where that is adjusted or transferred.
+ *   <li>A planned test with leak-off evidence within the window counts no more than the likely strength at its depth, where
+ *       that is adjusted or transferred.
  *   <li>A test made in a named weak zone speaks of the zone alone. Where asked, the lowest leak-off in it stands in the
  *       place of the zone's estimate, as equivalent density from the datum.
  *   <li>A loss is an upper bound of the strength at the mud pressure it began at, a kick a lower bound of the pore pressure.

@@ -51,6 +51,12 @@ final class EvidenceBuilder {
             "losses", DrillingEvent.Type.LOSS,
             "kicks", DrillingEvent.Type.KICK,
             "mud_weights", DrillingEvent.Type.MUD);
+    /**
+     * Depth below ground to which the overburden of an offset well is laid out, m: the same whatever was measured in it, so
+     * that a further row does not move the points of the profile.
+     */
+    private static final double DEEP = 9000;
+
     private static final double RATIO_CONFLICT = 0.1;
     private static final double PRESSURE_CONFLICT = 2e6;
 
@@ -201,7 +207,7 @@ final class EvidenceBuilder {
         double deepest = Stream.concat(
                         ownTests.stream().map(StrengthTest::verticalDepth),
                         ownEvents.stream().map(DrillingEvent::verticalDepth))
-                .reduce(well.site().datum().groundOrSeabedDepth() + 1, Math::max);
+                .reduce(well.site().datum().groundOrSeabedDepth() + DEEP, Math::max);
         Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
         OffsetWell offset = new OffsetWell(
                 name,

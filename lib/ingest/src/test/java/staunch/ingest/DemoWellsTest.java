@@ -79,6 +79,10 @@ class DemoWellsTest {
                 well.evidence().orElseThrow().changes().stream()
                         .map(OffsetEvidence.Change::subject)
                         .toList());
+        OffsetEvidence.Event loss = well.evidence().orElseThrow().events().get(0);
+        assertEquals("Seepage in the Burdock sand", loss.event().name());
+        // 9400 ft lies 38/72 into the sand of the offset well, so 38/72 into that of the planned well.
+        assertEquals((9380 + 70 * 38.0 / 72) * 0.3048, loss.verticalDepth(), 1e-6);
         // The integrity test is a bound: it moves nothing and agrees with the prediction.
         assertEquals(CaseReader.read(LAND).earth().strength(), well.earth().strength());
     }

@@ -4,6 +4,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,6 +12,9 @@ import staunch.design.Comparison;
 import staunch.design.Rerun;
 import staunch.design.SectionChange;
 import staunch.design.ShoeSearch;
+import staunch.earth.EquivalentZero;
+import staunch.earth.LeakOffPick;
+import staunch.earth.OffsetEvidence;
 import staunch.envelope.Assumption;
 import staunch.envelope.HandCalculation;
 import staunch.envelope.InfluxMargin;
@@ -28,6 +32,7 @@ import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
 import staunch.envelope.WeakPoint;
 import staunch.envelope.WellEnvelope;
+import staunch.table.EvidenceTables;
 import staunch.table.RerunTables;
 import staunch.table.RerunWords;
 import staunch.table.ResultTable;
@@ -36,6 +41,7 @@ import staunch.table.ShoeTables;
 import staunch.table.TableHtml;
 import staunch.table.Tables;
 import staunch.units.Measure;
+import staunch.units.Physics;
 import staunch.units.Quantity;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
@@ -65,6 +71,25 @@ public final class ResultHtml {
     /** A card before it is written: title, lines of name and value, tables. */
     record Parts(String title, Map<String, String> lines, List<ResultTable> tables) {}
 
+    /** Evidence does not know the well's datum: equivalent densities count from it, whatever it is called. */
+    private static Parts evidence(OffsetEvidence evidence, UnitSystem units) {
+        EquivalentZero zero = new EquivalentZero("the well's datum", 0, Physics.ATMOSPHERE);
+        Map<String, String> lines = new LinkedHashMap<>();
+        lines.put("pore pressure", evidence.porePressure().title());
+        lines.put("strength", evidence.strength().title());
+        lines.put("weak zones", evidence.weakZones() ? "as tested" : "as given");
+        return new Parts("Offset evidence", lines, EvidenceTables.all(evidence, zero, units));
+    }
+
+    private static Parts pick(LeakOffPick pick, UnitSystem units) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        lines.put(pick.standing().title(), units.text(pick.pressure(), Measure.PRESSURE_GAUGE, RoundingMode.FLOOR));
+        pick.flags()
+                .forEach(f ->
+                        lines.put("check: " + f.name().toLowerCase(Locale.ROOT).replace('_', ' '), f.title()));
+        return new Parts("Pumping test " + pick.test().name(), lines, List.of(EvidenceTables.pumpingTest(pick, units)));
+    }
+
     private static Optional<Parts> parts(Object result, UnitSystem units) {
         if (result instanceof WellEnvelope envelope) {
             return Optional.of(well(envelope, units));
@@ -80,6 +105,12 @@ public final class ResultHtml {
                     "Kick tolerance " + ResultWords.headline(tolerance, units),
                     Map.of("outcome", ResultWords.outcome(tolerance, units)),
                     List.of()));
+        }
+        if (result instanceof OffsetEvidence evidence) {
+            return Optional.of(evidence(evidence, units));
+        }
+        if (result instanceof LeakOffPick pick) {
+            return Optional.of(pick(pick, units));
         }
         if (result instanceof SurfaceTolerance surface) {
             return Optional.of(new Parts(
