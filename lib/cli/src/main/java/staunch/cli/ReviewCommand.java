@@ -82,23 +82,27 @@ final class ReviewCommand implements Callable<Integer> {
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
         Review review = new Review(wellCase, envelope, argument.operations(study, shown));
-        List<String> sheets = new ArrayList<>();
+        List<ReviewPage.Companion> sheets = new ArrayList<>();
         for (SectionOperations section : review.operations()) {
             for (KickOperations kick : List.of(section.drilled(), section.swabbed())) {
                 Optional<KillSheet> sheet = Review.killSheet(kick);
                 if (sheet.isPresent()) {
                     KillSheetPage.Subject subject =
                             review.subject(section.section(), (KickOperations.Followed) kick, shown);
-                    sheets.add(KillSheetPage.write(subject, sheet.get(), shown, directory)
-                            .getFileName()
-                            .toString());
+                    Path written = KillSheetPage.write(subject, sheet.get(), shown, directory);
+                    sheets.add(new ReviewPage.Companion(
+                            "kill sheet " + section.section(),
+                            written.getFileName().toString()));
                     break;
                 }
             }
         }
         List<NotebookRun> runs = runNotebooks(study.design(), shown, directory);
-        List<String> companions = Stream.concat(
-                        runs.stream().map(r -> r.page().getFileName().toString()), sheets.stream())
+        List<ReviewPage.Companion> companions = Stream.concat(
+                        runs.stream()
+                                .map(r -> r.page().getFileName().toString())
+                                .map(page -> new ReviewPage.Companion("notebook " + page.replace(".html", ""), page)),
+                        sheets.stream())
                 .toList();
         Path page = ReviewPage.write(review, shown, directory, companions);
         Path record =
@@ -109,7 +113,7 @@ final class ReviewCommand implements Callable<Integer> {
         main.terminal().out().println("Record: " + record);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
         runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
-        sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s)));
+        sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s.file())));
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
     }
 

@@ -3,9 +3,12 @@ package staunch.envelope;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
@@ -14,6 +17,8 @@ import staunch.earth.StrengthTest;
 import staunch.envelope.MethodOptions.Estimates;
 import staunch.influx.GasColumn;
 import staunch.influx.MudColumn;
+import staunch.limit.PressureRating;
+import staunch.limit.StackElement;
 import staunch.units.Fault;
 import staunch.units.Physics;
 import staunch.units.Wording;
@@ -27,7 +32,9 @@ import staunch.well.WellPath;
  * mudline and the column goes on in the choke line. Common practice of casing design; the constant-gradient form is in the
  * reference table (rows D10-01 to D10-03).
  *
- * <p>A component's load is the pressure of that same column at its own depth. A load equal to what it holds fails.
+ * <p>A component's load is the pressure of that same column at its own depth. A load equal to what it holds fails. An
+ * annular preventer of lower rating fails the section only where no sealing ram below it holds: the ram is closed before
+ * the load comes (common practice; API Std 53 lets annular preventers be rated below the rams, from memory).
  */
 final class MaspCalculator {
     private static final int DEPTHS = 60;
@@ -326,9 +333,11 @@ final class MaspCalculator {
         return all;
     }
 
-    private static Verdict verdict(List<MaspCheck> checks) {
+    private Verdict verdict(List<MaspCheck> checks) {
+        Set<String> relieved = annularsAboveARamThatHolds(checks);
         List<MaspCheck> failed = checks.stream()
                 .filter(c -> c.outcome() == Verdict.Outcome.FAILS)
+                .filter(c -> !relieved.contains(c.name()))
                 .sorted(Comparator.comparingDouble(c -> c.margin().orElseThrow()))
                 .toList();
         List<String> open = checks.stream()
@@ -346,7 +355,7 @@ final class MaspCalculator {
                     failed.get(0).name());
         }
         String least = checks.stream()
-                .filter(c -> c.margin().isPresent())
+                .filter(c -> c.margin().isPresent() && !relieved.contains(c.name()))
                 .min(Comparator.comparingDouble(c -> c.margin().getAsDouble()))
                 .map(MaspCheck::name)
                 .orElse("");
@@ -356,6 +365,28 @@ final class MaspCalculator {
                     (least.isEmpty() ? "no rating is known" : "holds where the rating is known") + notAssessed,
                     least);
         }
-        return new Verdict(Verdict.Outcome.HOLDS, "holds", least);
+        String above = relieved.isEmpty()
+                ? ""
+                : " with a ram closed; more than " + String.join(", ", relieved)
+                        + (relieved.size() == 1 ? " holds" : " hold");
+        return new Verdict(Verdict.Outcome.HOLDS, "holds" + above, least);
+    }
+
+    /** A ram closed below an annular preventer takes the load off it. */
+    private Set<String> annularsAboveARamThatHolds(List<MaspCheck> checks) {
+        Map<String, Verdict.Outcome> outcomes =
+                checks.stream().collect(Collectors.toMap(MaspCheck::name, MaspCheck::outcome, (a, b) -> a));
+        Set<String> relieved = new TreeSet<>();
+        boolean ramHolds = false;
+        for (StackElement element : input.equipment().stack()) {
+            String name = element.rating().map(PressureRating::equipment).orElse(element.name());
+            Verdict.Outcome outcome = outcomes.get(name);
+            if (element.type() != StackElement.Type.ANNULAR) {
+                ramHolds |= element.type().seals() && outcome == Verdict.Outcome.HOLDS;
+            } else if (ramHolds && outcome == Verdict.Outcome.FAILS) {
+                relieved.add(name);
+            }
+        }
+        return relieved;
     }
 }

@@ -3,6 +3,7 @@ package staunch.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +21,8 @@ import staunch.fluid.Mud;
 import staunch.fluid.PseudoCriticalCorrelation;
 import staunch.fluid.RealGas;
 import staunch.limit.PressureEquipment;
+import staunch.limit.PressureRating;
+import staunch.limit.StackElement;
 import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.well.Datum;
@@ -211,6 +214,47 @@ class MaspLawTest {
         Masp above = chosen(ideal(new MaspBasis.GasToSurface()).burst(1e8).equipment(Wells.rated(load + 1)));
         assertEquals(Verdict.Outcome.HOLDS, above.verdict().outcome());
         assertEquals(1, check(above, SurfaceLimit.Type.WELLHEAD).margin().orElseThrow(), 1e-6);
+    }
+
+    /** Common practice: the load of gas to surface is held by a ram; an annular preventer is closed before it comes. */
+    @Test
+    void anAnnularPreventerOfLowerRatingFailsOnlyWithoutARamThatHolds() {
+        double load = chosen(ideal(new MaspBasis.GasToSurface())).pressure().orElseThrow();
+        Masp withRam = chosen(ideal(new MaspBasis.GasToSurface()).burst(1e8).equipment(annularOn(load + 1)));
+        assertEquals(Verdict.Outcome.HOLDS, withRam.verdict().outcome());
+        assertTrue(
+                withRam.verdict().statement().contains("annular"),
+                withRam.verdict().statement());
+        assertEquals(
+                Verdict.Outcome.FAILS,
+                withRam.checks().stream()
+                        .filter(c -> c.name().equals("annular"))
+                        .findFirst()
+                        .orElseThrow()
+                        .outcome());
+        Masp alone = chosen(ideal(new MaspBasis.GasToSurface()).burst(1e8).equipment(annularOn(load - 1)));
+        assertEquals(Verdict.Outcome.FAILS, alone.verdict().outcome());
+        assertTrue(
+                alone.verdict().statement().contains("annular"), alone.verdict().statement());
+    }
+
+    private static PressureEquipment annularOn(double rams) {
+        PressureEquipment without = Wells.rated(rams);
+        List<StackElement> stack = new ArrayList<>(without.stack());
+        stack.add(new StackElement(
+                "annular",
+                StackElement.Type.ANNULAR,
+                Optional.of(new PressureRating("annular", rams / 2, Optional.empty())),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
+        return new PressureEquipment(
+                without.wellhead(),
+                without.chokeManifold(),
+                without.chokeLine(),
+                without.killLine(),
+                without.riser(),
+                stack);
     }
 
     private static MaspCheck check(Masp masp, SurfaceLimit.Type type) {

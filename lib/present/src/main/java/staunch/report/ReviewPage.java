@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import staunch.chart.ChartImage;
+import staunch.units.Check;
 import staunch.units.UnitSystem;
 
 /**
@@ -37,11 +38,11 @@ public final class ReviewPage {
      * @param review what it shows
      * @param units to show
      * @param directory made where it does not exist
-     * @param companions names of pages in the same directory
+     * @param companions pages in the same directory
      * @return the page's file
      * @throws IOException where it cannot be written
      */
-    public static Path write(Review review, UnitSystem units, Path directory, List<String> companions)
+    public static Path write(Review review, UnitSystem units, Path directory, List<Companion> companions)
             throws IOException {
         byte[] page = html(review, units, companions).getBytes(StandardCharsets.UTF_8);
         return WholeFile.write(directory.resolve(FILE_NAME), out -> out.write(page));
@@ -52,10 +53,23 @@ public final class ReviewPage {
         return html(review, units, List.of());
     }
 
-    private static String html(Review review, UnitSystem units, List<String> companions) {
+    private static String html(Review review, UnitSystem units, List<Companion> companions) {
         ReviewModel model = new ReviewModel(review, units, ChartImage::inlineSvg);
         Map<String, Object> root = model.root(Pages.resource("page.css"), false);
         root.put("companions", companions);
         return Pages.fill("review.ftl", root);
+    }
+
+    /**
+     * A page that belongs to the same review.
+     *
+     * @param title in the reader's words
+     * @param file name in the same directory
+     */
+    public record Companion(String title, String file) {
+        public Companion {
+            Check.text("title of a page", title);
+            Check.text("file name of a page", file);
+        }
     }
 }

@@ -53,7 +53,7 @@ ${css}
 <section id="summary">
 <h2>Section summary</h2>
 <p class="answer">${answer}<#if maspAnswer?has_content> ${maspAnswer}</#if></p>
-<#if companions?has_content><p class="companions">Beside this page: <#list companions as c><a href="${c?url_path('UTF-8')}">${c}</a><#sep>, </#list></p></#if>
+<#if companions?has_content><p class="companions">Beside this page: <#list companions as c><a href="${c.file?url_path('UTF-8')}">${c.title}</a><#sep>, </#list></p></#if>
 <div class="scroll">
 <table class="summary">
 <thead>
@@ -70,7 +70,7 @@ ${css}
 <td class="n">${s.drilled.margin}<br/><span class="second">${s.swabbed.margin}</span></td>
 <td class="n">${s.formationMaasp}</td>
 <td class="n">${s.lowestLimit}<#if s.lowestAt?has_content><br/><span class="small">${s.lowestAt}</span></#if></td>
-<td class="n masp"><#if s.masps?has_content><#list s.masps?reverse as m><#if m?index == 0>${m.pressure} <span class="small">at ${m.at}</span><br/><strong class="${m.outcome?lower_case}">${m.outcomeTitle}</strong><#if m.outcome != "HOLDS"><br/><span class="small">${m.statement}</span></#if><#if s.masps?size != 1><br/><span class="small">${m.basis}</span></#if><#else><br/><span class="small">${m.basis} ${m.pressure}, ${m.outcomeTitle}</span></#if></#list><#else>–</#if></td>
+<td class="n masp"><#if s.masps?has_content><#list s.masps?reverse as m><#if m?index == 0>${m.pressure} <span class="small">at ${m.at}</span><br/><strong class="${m.outcome?lower_case}">${m.outcomeTitle}</strong><#if m.statement != "holds"><br/><span class="small">${m.statement}</span></#if><#if s.masps?size != 1><br/><span class="small">${m.basis}</span></#if><#else><br/><span class="small">${m.basis} ${m.pressure}, ${m.outcomeTitle}</span></#if></#list><#else>–</#if></td>
 </tr>
 </#list>
 </tbody>
