@@ -33,7 +33,7 @@ final class CaseMixture {
 
     /** Blocks of which each row of a list is a part. */
     private static final Set<String> ROW_BY_ROW =
-            Set.of("strength_test", "weak_zone", "offset_well", "offset_test", "offset_pressure");
+            Set.of("strength_test", "weak_zone", "offset_well", "offset_test", "offset_pressure", "offset_event");
 
     /** Blocks that say nothing a result rests on. */
     private static final Set<String> WITHOUT_EFFECT = Set.of("title_block", "units");

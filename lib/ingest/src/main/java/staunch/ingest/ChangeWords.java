@@ -79,6 +79,7 @@ final class ChangeWords {
             case "strength_tests" -> "strength test";
             case "weak_zones" -> "weak zone";
             case "formation_pressures" -> "formation pressure";
+            case "events" -> "offset event";
             case "wells" -> "offset well";
             case "casing_strings", "strings" -> "string";
             case "sections" -> "section";

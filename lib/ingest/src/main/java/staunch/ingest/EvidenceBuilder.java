@@ -112,6 +112,7 @@ final class EvidenceBuilder {
             EvidenceRows recorded = EvidenceRows.of(block);
             tests.putAll(recorded.tests());
             points.putAll(recorded.points());
+            events.putAll(recorded.events());
         } else {
             read(sites);
         }
@@ -142,7 +143,7 @@ final class EvidenceBuilder {
 
     /** Every row that was read, by well, with the files they came from. */
     EvidenceRows rows() {
-        return new EvidenceRows(tests, points, files);
+        return new EvidenceRows(tests, points, events, files);
     }
 
     private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
@@ -313,10 +314,10 @@ final class EvidenceBuilder {
         log.attempt(f.place(), () -> {
             try {
                 String holds = f.needText("holds");
-                String recorded = holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
-                if (!EVENTS.containsKey(holds)) {
-                    files.add(new InputLine("offset_evidence." + recorded, shown));
-                }
+                String recorded = EVENTS.containsKey(holds)
+                        ? EvidenceRows.EVENTS
+                        : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
+                files.add(new InputLine("offset_evidence." + recorded, shown));
                 switch (holds) {
                     case EvidenceRows.TESTS:
                         return keep(
@@ -329,7 +330,7 @@ final class EvidenceBuilder {
                                 OffsetTables.events(path, format(f), eventColumns(f), EVENTS.get(holds), sites),
                                 shown,
                                 e -> events.computeIfAbsent(e.well(), n -> new ArrayList<>())
-                                        .add(e.value()),
+                                        .add(EvidenceRows.rounded(e.value())),
                                 DrillingEvent::source);
                     case "pumping_curves":
                         return keepPumped(

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import staunch.design.InputLine;
+import staunch.earth.DrillingEvent;
 import staunch.earth.PressurePoint;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
@@ -21,13 +22,18 @@ import staunch.units.Source;
  *
  * @param tests strength tests, depths below the datum of their own well
  * @param points formation pressures, likewise
+ * @param events losses, kicks and muds seen, likewise
  * @param files which rows came from which file
  */
 record EvidenceRows(
-        Map<String, List<StrengthTest>> tests, Map<String, List<PressurePoint>> points, List<InputLine> files) {
+        Map<String, List<StrengthTest>> tests,
+        Map<String, List<PressurePoint>> points,
+        Map<String, List<DrillingEvent>> events,
+        List<InputLine> files) {
     static final String TESTS = "strength_tests";
     static final String POINTS = "formation_pressures";
-    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), List.of());
+    static final String EVENTS = "events";
+    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), List.of());
 
     /** Numbers of ten digits, as those of the case itself. */
     static StrengthTest rounded(StrengthTest test) {
@@ -52,6 +58,15 @@ record EvidenceRows(
                 point.source());
     }
 
+    static DrillingEvent rounded(DrillingEvent event) {
+        return new DrillingEvent(
+                event.name(),
+                event.type(),
+                FixedDigits.round(event.verticalDepth()),
+                FixedDigits.round(event.pressure()),
+                event.source());
+    }
+
     /** The rows as keys of a case, each under a name of its own, sorted. */
     List<Item.Entry> entries(Place place) {
         List<Item.Entry> entries = new ArrayList<>();
@@ -61,6 +76,9 @@ record EvidenceRows(
         rows.clear();
         points.forEach((well, all) -> all.forEach(p -> rows.add(row(place, well, p))));
         add(entries, POINTS, rows, place);
+        rows.clear();
+        events.forEach((well, all) -> all.forEach(e -> rows.add(row(place, well, e))));
+        add(entries, EVENTS, rows, place);
         return entries;
     }
 
@@ -109,6 +127,17 @@ record EvidenceRows(
         return new Item.Mapping(place, cells);
     }
 
+    private static Item.Mapping row(Place place, String well, DrillingEvent event) {
+        List<Item.Entry> cells = new ArrayList<>(List.of(
+                cell(place, "well", well),
+                cell(place, "called", event.name()),
+                cell(place, "type", Form.Choice.name(event.type())),
+                cell(place, "tvd", CanonicalCase.si(event.verticalDepth(), Measure.DEPTH)),
+                cell(place, "pressure", CanonicalCase.si(event.pressure(), Measure.PRESSURE_ABSOLUTE))));
+        source(cells, place, event.source());
+        return new Item.Mapping(place, cells);
+    }
+
     private static void source(List<Item.Entry> cells, Place place, Source source) {
         cells.add(cell(place, "source", source.document()));
         if (!source.place().isBlank()) {
@@ -143,7 +172,17 @@ record EvidenceRows(
                             f.needChoice("quality", Quality.class),
                             source(f)));
         }
-        return new EvidenceRows(tests, points, List.of());
+        Map<String, List<DrillingEvent>> events = new HashMap<>();
+        for (Fields f : evidence.rows(EVENTS)) {
+            events.computeIfAbsent(f.needText("well"), w -> new ArrayList<>())
+                    .add(new DrillingEvent(
+                            f.needText("called"),
+                            f.needChoice("type", DrillingEvent.Type.class),
+                            f.needAmount("tvd"),
+                            f.needAmount("pressure"),
+                            source(f)));
+        }
+        return new EvidenceRows(tests, points, events, List.of());
     }
 
     private static Source source(Fields f) {

@@ -2,6 +2,7 @@ package staunch.ingest;
 
 import java.util.ArrayList;
 import java.util.List;
+import staunch.earth.DrillingEvent;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
 import staunch.units.Measure;
@@ -38,6 +39,18 @@ final class RecordKeys {
             text("source").must(),
             text("place"));
 
+    static final Block EVENT = Block.of(
+            "offset_event",
+            text("name").must(),
+            text("well").must(),
+            text("called").must(),
+            Key.of("type", new Form.Choice(DrillingEvent.Type.class), "What was seen.")
+                    .must(),
+            depth().must(),
+            pressure().must(),
+            text("source").must(),
+            text("place"));
+
     static final Block EVIDENCE = evidence();
 
     static final Block CASE = new Block(
@@ -56,6 +69,7 @@ final class RecordKeys {
         keys.removeIf(k -> k.name().equals("tables"));
         keys.add(rows(EvidenceRows.TESTS, TEST));
         keys.add(rows(EvidenceRows.POINTS, POINT));
+        keys.add(rows(EvidenceRows.EVENTS, EVENT));
         return new Block("offset_evidence", keys, CaseKeys.OFFSET_EVIDENCE.alternatives());
     }
 

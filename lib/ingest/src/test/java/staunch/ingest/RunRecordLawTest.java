@@ -77,6 +77,7 @@ class RunRecordLawTest {
         OffsetEvidence recorded = rebuilt.evidence().orElseThrow();
         assertEquals(evidence.tests(), recorded.tests());
         assertEquals(evidence.points(), recorded.points());
+        assertEquals(evidence.events(), recorded.events());
         assertEquals(Set.copyOf(evidence.changes()), Set.copyOf(recorded.changes()));
         assertTrue(record.files().stream().anyMatch(f -> f.path().equals("offset-drop/leak-off.csv")));
         assertTrue(
