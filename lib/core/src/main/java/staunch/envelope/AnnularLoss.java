@@ -9,7 +9,7 @@ import staunch.units.Si;
 /** Friction in the annulus with the bit on bottom at section TD, whether or not the tolerances count it. */
 public sealed interface AnnularLoss {
     /**
-     * The loss by {@link staunch.control.Hydraulics} at the greatest slow circulating rate of the section.
+     * The loss by {@link staunch.control.Hydraulics} at the kill rate, or else the greatest slow circulating rate of the section.
      *
      * @param rate of the pump, m³/s
      * @param aboveBit between the bit and the top of the annulus, Pa

@@ -2,9 +2,9 @@ package staunch.envelope;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.control.FlowingMud;
 import staunch.control.Hydraulics;
-import staunch.control.SlowCirculation;
 import staunch.envelope.MethodOptions.AnnularFriction;
 import staunch.fluid.FlowModel;
 import staunch.fluid.Mud;
@@ -45,15 +45,15 @@ final class AnnularLosses {
         if (mud.rheometer().isEmpty()) {
             return none("the mud has no rheometer readings", "section: mud: rheometer");
         }
-        // The crew may choose any of the rates: the greatest loses most, as with the choke line.
-        Optional<Double> rate =
-                plan.slowCirculations().stream().map(SlowCirculation::rate).max(Double::compare);
+        // Unless the case sets the kill rate the crew may choose any: the greatest loses most, as with the choke line.
+        OptionalDouble rate = ChokeFriction.rate(plan);
         if (rate.isEmpty()) {
             return none("the section has no slow circulating rate", "section: slow circulation: rate");
         }
         try {
             FlowModel model = flowModel(mud.rheometer().get());
-            FrictionProfile.Flow flow = new FrictionProfile.Flow(new FlowingMud(mud.density(), model), rate.get());
+            FrictionProfile.Flow flow =
+                    new FrictionProfile.Flow(new FlowingMud(mud.density(), model), rate.getAsDouble());
             Annulus annulus = Annulus.of(new AnnulusGeometry(
                     input.casing(),
                     plan.hole(),
@@ -64,9 +64,9 @@ final class AnnularLosses {
             return new AnnularLosses(
                     Optional.of(flow),
                     new AnnularLoss.Computed(
-                            rate.get(),
-                            Hydraulics.annularLoss(annulus, flow.mud(), rate.get()),
-                            Hydraulics.annularLossAbove(annulus, plan.topDepth(), flow.mud(), rate.get()),
+                            rate.getAsDouble(),
+                            Hydraulics.annularLoss(annulus, flow.mud(), rate.getAsDouble()),
+                            Hydraulics.annularLossAbove(annulus, plan.topDepth(), flow.mud(), rate.getAsDouble()),
                             model instanceof FlowModel.HerschelBulkley ? "Herschel–Bulkley" : "Bingham plastic",
                             input.options().annularFriction() == AnnularFriction.COUNTED));
         } catch (Fault fault) {

@@ -52,16 +52,14 @@ record ChokeFriction(OptionalDouble pressure, String basis) {
     private static ChokeFriction at(SectionInput input, double rate) {
         Optional<ChokeLineLoss.Line> line = line(input);
         if (line.isEmpty()) {
-            return new ChokeFriction(OptionalDouble.empty(), "neither measured nor computed: no choke line");
+            return new ChokeFriction(OptionalDouble.empty(), "neither measured nor computed");
         }
         try {
             ChokeLineLoss loss = line.get().at(rate);
             return loss instanceof ChokeLineLoss.Known known
                     ? new ChokeFriction(
                             OptionalDouble.of(known.pressure()), known.basis().title() + ", at the kill rate")
-                    : new ChokeFriction(
-                            OptionalDouble.empty(),
-                            "neither measured nor computed: " + ((ChokeLineLoss.NotAssessed) loss).missing());
+                    : new ChokeFriction(OptionalDouble.empty(), "neither measured nor computed");
         } catch (Fault outside) {
             return new ChokeFriction(OptionalDouble.empty(), "not computed: " + outside.getMessage());
         }
