@@ -34,7 +34,10 @@ class UnitDeclarationTest {
             "staunch.envelope.HandCalculation$Term",
             "staunch.design.ResultValue",
             "staunch.design.Attribution",
-            "staunch.design.Attribution$Share");
+            "staunch.design.Attribution$Share",
+            "staunch.design.Sensitivity$Input",
+            "staunch.design.Sensitivity$FlipsAt",
+            "staunch.design.Sensitivity$DoesNotFlip");
 
     private static List<Class<?>> publicTypes() {
         return new ClassFileImporter()

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -72,11 +71,8 @@ final class CompareCommand implements Callable<Integer> {
         List<String> names = designs.isEmpty()
                 ? wellCase.designs().stream().map(CasingDesign::name).toList()
                 : designs.stream().map(String::strip).toList();
-        List<Study> studies = studies(wellCase, names);
-        List<WellEnvelope> envelopes = new ArrayList<>();
-        for (Study study : studies) {
-            envelopes.add(argument.evaluate(study, shown, main.terminal()));
-        }
+        check(wellCase, names);
+        List<WellEnvelope> envelopes = evaluate(wellCase, names, shown);
         Comparison comparison = Comparison.of(wellCase, envelopes);
         recordOption.write(input.record(Version.LIBRARY, envelopes));
         write(wellCase, comparison);
@@ -87,11 +83,19 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     /** What is asked for is checked before the long work begins. */
-    private static List<Study> studies(WellCase wellCase, List<String> names) {
+    private static void check(WellCase wellCase, List<String> names) {
         try {
-            return Study.of(wellCase).each(names);
+            Study.of(wellCase).each(names);
         } catch (Fault fault) {
             throw new CommandFailure(ExitCode.USAGE, "staunch: --designs: " + fault.getMessage());
+        }
+    }
+
+    private List<WellEnvelope> evaluate(WellCase wellCase, List<String> names, UnitSystem shown) {
+        try (ProgressLine progress = new ProgressLine("designs", main.terminal())) {
+            return Study.of(wellCase).evaluate(names, progress);
+        } catch (Fault fault) {
+            throw new CommandFailure(ExitCode.CASE_FAULTS, argument.path() + ": " + fault.text(shown));
         }
     }
 
@@ -121,8 +125,10 @@ final class CompareCommand implements Callable<Integer> {
                 out.println(section.section() + ": " + pair.statement());
             }
         }
+        comparison.totals().forEach(pair -> out.println("whole well: " + pair.statement()));
         out.println(Tables.dominance(comparison, shown).caption());
         out.println();
+        print(Tables.comparedMaasp(comparison, shown));
         print(Tables.steel(comparison, shown));
     }
 

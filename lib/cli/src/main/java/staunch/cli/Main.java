@@ -33,6 +33,7 @@ import staunch.units.Fault;
             RerunCommand.class,
             KillSheetCommand.class,
             ShoesCommand.class,
+            SensitivityCommand.class,
             ExportCommand.class,
             KernelCommand.class,
             NotebookCommand.class,

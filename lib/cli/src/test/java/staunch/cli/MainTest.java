@@ -190,6 +190,18 @@ class MainTest {
     }
 
     @Test
+    void sensitivityIsWrittenAndPrinted() throws IOException {
+        Path file = folder.resolve("sensitivity.json");
+        assertEquals(ExitCode.OK, run("sensitivity", demo, "--section", "12 1/4 in", "--json", file.toString()));
+        assertTrue(out().contains("mud density") && out().contains("flip") && out().contains("planning aid"), out());
+        JsonNode sections = new ObjectMapper().readTree(file.toFile()).get("sections");
+        assertEquals(1, sections.size());
+        assertEquals("12 1/4 in", sections.get(0).get("section").asText());
+        assertEquals(ExitCode.USAGE, run("sensitivity", demo, "--section", "none"));
+        assertTrue(err().contains("--section") && err().contains("12 1/4 in"), err());
+    }
+
+    @Test
     void aCaseThatIsNotThereIsACaseFault() {
         assertEquals(
                 ExitCode.CASE_FAULTS, run("validate", folder.resolve("nowhere").toString()));

@@ -48,6 +48,7 @@ class ResultsPageTest {
         reach(MachineResults.class);
         reach(MachineComparison.class);
         reach(MachineShoes.class);
+        reach(MachineSensitivity.class);
         reach(MachineRerun.class);
         while (!waiting.isEmpty()) {
             for (RecordComponent component : waiting.poll().getRecordComponents()) {

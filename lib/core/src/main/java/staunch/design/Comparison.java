@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionEnvelope;
@@ -19,14 +20,20 @@ import staunch.units.InputFault;
  * @param options methods used for all of them
  * @param sections downwards
  * @param steel of each design
+ * @param totals every two designs as a whole, steel and cost counted
  */
 public record Comparison(
-        List<String> designs, MethodOptions options, List<SectionComparison> sections, List<SteelUse> steel) {
+        List<String> designs,
+        MethodOptions options,
+        List<SectionComparison> sections,
+        List<SteelUse> steel,
+        List<DesignPair> totals) {
     public Comparison {
         designs = List.copyOf(designs);
         Objects.requireNonNull(options, "options");
         sections = List.copyOf(sections);
         steel = List.copyOf(steel);
+        totals = List.copyOf(totals);
     }
 
     /**
@@ -57,11 +64,27 @@ public record Comparison(
             throw new InputFault(
                     "designs to compare", "are evaluated by different methods", "evaluate all with the same options");
         }
-        return new Comparison(
-                names,
-                options,
-                sections(envelopes),
-                names.stream().map(n -> SteelUse.of(wellCase.design(n))).toList());
+        List<SectionComparison> sections = sections(wellCase, envelopes);
+        List<SteelUse> steel =
+                names.stream().map(n -> SteelUse.of(wellCase.design(n))).toList();
+        List<DesignPair> totals = new ArrayList<>();
+        for (int i = 0; i < steel.size(); i++) {
+            for (int j = i + 1; j < steel.size(); j++) {
+                totals.add(DesignPair.of(steel.get(i), steel.get(j), sections));
+            }
+        }
+        return new Comparison(names, options, sections, steel, totals);
+    }
+
+    /** Designs that no other dominates as a whole. */
+    public List<String> undominated() {
+        return undominated(designs, totals);
+    }
+
+    static List<String> undominated(List<String> designs, List<DesignPair> pairs) {
+        return designs.stream()
+                .filter(d -> pairs.stream().noneMatch(p -> p.dominated().equals(Optional.of(d))))
+                .toList();
     }
 
     static void check(List<String> designs) {
@@ -77,26 +100,27 @@ public record Comparison(
     }
 
     /** By depth rather than by the first design, so that the order of the designs does not matter. */
-    private static List<SectionComparison> sections(List<WellEnvelope> envelopes) {
+    private static List<SectionComparison> sections(WellCase wellCase, List<WellEnvelope> envelopes) {
         List<String> names = envelopes.stream()
                 .flatMap(e -> e.sections().stream())
                 .map(Comparison::name)
                 .distinct()
                 .toList();
-        return names.stream()
-                .map(name -> SectionComparison.of(name, outcomes(name, envelopes)))
+        return names.parallelStream()
+                .map(name -> SectionComparison.of(name, outcomes(wellCase, name, envelopes)))
                 .sorted(Comparator.comparingDouble(Comparison::top)
                         .thenComparingDouble(Comparison::bottom)
                         .thenComparing(SectionComparison::section))
                 .toList();
     }
 
-    private static List<SectionOutcome> outcomes(String section, List<WellEnvelope> envelopes) {
+    private static List<SectionOutcome> outcomes(WellCase wellCase, String section, List<WellEnvelope> envelopes) {
         List<SectionOutcome> found = new ArrayList<>();
         for (WellEnvelope envelope : envelopes) {
+            Study study = Study.of(wellCase).withDesign(envelope.design()).withOptions(envelope.options());
             envelope.sections().stream()
                     .filter(s -> name(s).equals(section))
-                    .forEach(s -> found.add(SectionOutcome.of(envelope.design(), s)));
+                    .forEach(s -> found.add(SectionOutcome.of(envelope.design(), s, study.peaks(section))));
         }
         return found;
     }

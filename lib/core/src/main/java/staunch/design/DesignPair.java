@@ -1,36 +1,40 @@
 package staunch.design;
 
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import staunch.envelope.KickResult;
-import staunch.envelope.Maasp;
-import staunch.envelope.SurfaceLimit;
-import staunch.envelope.SurfaceTolerance;
-import staunch.envelope.Tolerance;
+import java.util.Set;
 import staunch.envelope.Verdict;
 
 /**
- * Two casing designs held against each other in one hole section.
+ * Two casing designs held against each other, in one hole section or as a whole.
  *
- * <p>A design dominates another where it is no worse in tolerance of the drilled kick, tolerance of the swabbed kick,
- * formation MAASP and least shoe margin, and better in at least one. A tolerance is the lesser of what the formation
- * holds and what can be circulated to surface; where a limit of casing or equipment is unknown in both designs, the
- * formation's alone.
+ * <p>A design dominates another where it is no worse in any {@link ComparedValue} and better in at least one. A tolerance is
+ * the lesser of what the formation holds and what can be circulated to surface; where a limit of casing or equipment is
+ * unknown in both designs, the formation's alone. As a whole, every section that both shut in counts, and weight and cost of
+ * steel besides.
  *
  * @param first name of a casing design
  * @param second name of another
  * @param relation of the first to the second
+ * @param firstBetter in what the first is better; empty where the two are not compared
+ * @param secondBetter in what the second is better; empty where the two are not compared
  */
-public record DesignPair(String first, String second, Relation relation) {
-    /** Relative difference below which two values are the same: what the searches for them may leave. */
-    private static final double SAME = 1e-6;
-
+public record DesignPair(
+        String first,
+        String second,
+        Relation relation,
+        List<ComparedValue> firstBetter,
+        List<ComparedValue> secondBetter) {
     public DesignPair {
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
         Objects.requireNonNull(relation, "relation");
+        firstBetter = List.copyOf(firstBetter);
+        secondBetter = List.copyOf(secondBetter);
     }
 
     /** How two designs stand to each other. */
@@ -51,6 +55,11 @@ public record DesignPair(String first, String second, Relation relation) {
         };
     }
 
+    /** Name of the design that the other dominates; empty where neither does. */
+    Optional<String> dominated() {
+        return dominant().map(name -> name.equals(first) ? second : first);
+    }
+
     /** The relation in words. */
     public String statement() {
         return switch (relation) {
@@ -66,88 +75,94 @@ public record DesignPair(String first, String second, Relation relation) {
     }
 
     static DesignPair of(SectionOutcome first, SectionOutcome second) {
-        return new DesignPair(first.design(), second.design(), relation(first, second));
+        if (notShutIn(first) || notShutIn(second)) {
+            return notCompared(first.design(), second.design());
+        }
+        Tally tally = new Tally();
+        for (ComparedValue value : ComparedValue.values()) {
+            if (value.ofSection()) {
+                tally.add(value, value.of(first, second));
+            }
+        }
+        return tally.pair(first.design(), second.design());
     }
 
-    private static Relation relation(SectionOutcome first, SectionOutcome second) {
-        if (notShutIn(first) || notShutIn(second)) {
-            return Relation.NOT_COMPARED;
+    /** Two whole designs by their sections and their steel; sections that neither shuts in are left out. */
+    static DesignPair of(SteelUse first, SteelUse second, List<SectionComparison> sections) {
+        Tally tally = new Tally();
+        for (SectionComparison section : sections) {
+            Optional<SectionOutcome> a = section.outcome(first.design());
+            Optional<SectionOutcome> b = section.outcome(second.design());
+            if (a.isEmpty() != b.isEmpty()) {
+                tally.missing = true;
+            } else if (a.isPresent() && !(notShutIn(a.get()) && notShutIn(b.get()))) {
+                DesignPair pair = of(a.get(), b.get());
+                tally.missing |= pair.relation() == Relation.NOT_COMPARED;
+                tally.firstBetter.addAll(pair.firstBetter());
+                tally.secondBetter.addAll(pair.secondBetter());
+            }
         }
-        List<Values> all = List.of(
-                Values.ofTolerance(first.drilled(), second.drilled()),
-                Values.ofTolerance(first.swabbed(), second.swabbed()),
-                new Values(formationMaasp(first), formationMaasp(second)));
-        Values margin = new Values(first.leastShoeMargin(), second.leastShoeMargin());
-        // No criterion and no detectable gain: there is no influx whose margin could be compared.
-        boolean noMargin = margin.first.isEmpty() && margin.second.isEmpty();
-        if (!all.stream().allMatch(Values::known) || !(noMargin || margin.known())) {
-            return Relation.NOT_COMPARED;
-        }
-        boolean firstBetter = all.stream().anyMatch(v -> v.sign() > 0) || !noMargin && margin.sign() > 0;
-        boolean secondBetter = all.stream().anyMatch(v -> v.sign() < 0) || !noMargin && margin.sign() < 0;
-        if (firstBetter && secondBetter) {
-            return Relation.EACH_BETTER_IN_SOMETHING;
-        }
-        if (firstBetter) {
-            return Relation.FIRST_DOMINATES;
-        }
-        return secondBetter ? Relation.SECOND_DOMINATES : Relation.EQUAL;
+        tally.add(
+                ComparedValue.STEEL,
+                new ComparedValue.Pair(OptionalDouble.of(-first.mass()), OptionalDouble.of(-second.mass())));
+        tally.add(ComparedValue.COST, cost(first, second));
+        return tally.pair(first.design(), second.design());
+    }
+
+    /** Costs count where both are known in one currency; else the designs are compared without them. */
+    private static ComparedValue.Pair cost(SteelUse first, SteelUse second) {
+        boolean comparable = first.cost().isPresent()
+                && second.cost().isPresent()
+                && first.cost().get().currency().equals(second.cost().get().currency());
+        return comparable
+                ? new ComparedValue.Pair(
+                        OptionalDouble.of(-first.cost().get().amount()),
+                        OptionalDouble.of(-second.cost().get().amount()))
+                : new ComparedValue.Pair(OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    private static DesignPair notCompared(String first, String second) {
+        return new DesignPair(first, second, Relation.NOT_COMPARED, List.of(), List.of());
     }
 
     private static boolean notShutIn(SectionOutcome outcome) {
         return outcome.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN;
     }
 
-    private static OptionalDouble formationMaasp(SectionOutcome outcome) {
-        return outcome.maasp()
-                .flatMap(Maasp::formation)
-                .map(SurfaceLimit::pressure)
-                .orElse(OptionalDouble.empty());
-    }
+    private static final class Tally {
+        private final Set<ComparedValue> firstBetter = EnumSet.noneOf(ComparedValue.class);
+        private final Set<ComparedValue> secondBetter = EnumSet.noneOf(ComparedValue.class);
+        private boolean missing;
 
-    /** One quantity of both designs, the greater the better. */
-    private record Values(OptionalDouble first, OptionalDouble second) {
-        static Values ofTolerance(KickResult first, KickResult second) {
-            boolean complete = first.circulatedToSurface().complete();
-            if (complete != second.circulatedToSurface().complete()) {
-                return new Values(OptionalDouble.empty(), OptionalDouble.empty());
+        void add(ComparedValue value, ComparedValue.Pair pair) {
+            if (pair.known()) {
+                int sign = pair.sign();
+                if (sign > 0) {
+                    firstBetter.add(value);
+                } else if (sign < 0) {
+                    secondBetter.add(value);
+                }
+            } else {
+                missing |= !(pair.lacking() && value.mayLack());
             }
-            return new Values(rank(first, complete), rank(second, complete));
         }
 
-        private static OptionalDouble rank(KickResult kick, boolean toSurface) {
-            OptionalDouble formation = rank(kick.tolerance());
-            SurfaceTolerance surface = kick.circulatedToSurface();
-            if (!toSurface || formation.isEmpty()) {
-                return formation;
+        DesignPair pair(String first, String second) {
+            if (missing) {
+                return notCompared(first, second);
             }
-            return OptionalDouble.of(
-                    Math.min(formation.getAsDouble(), rank(surface.tolerance()).orElse(Double.POSITIVE_INFINITY)));
+            return new DesignPair(
+                    first, second, relation(), new ArrayList<>(firstBetter), new ArrayList<>(secondBetter));
         }
 
-        /** Order of tolerances: no limit above any volume, any volume above none, the lesser shortfall above the greater. */
-        private static OptionalDouble rank(Tolerance tolerance) {
-            if (tolerance instanceof Tolerance.Finite finite) {
-                return OptionalDouble.of(finite.volume());
+        private Relation relation() {
+            if (!firstBetter.isEmpty() && !secondBetter.isEmpty()) {
+                return Relation.EACH_BETTER_IN_SOMETHING;
             }
-            if (tolerance instanceof Tolerance.FailsOnIntensity fails) {
-                return OptionalDouble.of(-fails.shortfall());
+            if (!firstBetter.isEmpty()) {
+                return Relation.FIRST_DOMINATES;
             }
-            return tolerance instanceof Tolerance.Unlimited
-                    ? OptionalDouble.of(Double.POSITIVE_INFINITY)
-                    : OptionalDouble.empty();
-        }
-
-        boolean known() {
-            return first.isPresent() && second.isPresent();
-        }
-
-        int sign() {
-            double a = first.getAsDouble();
-            double b = second.getAsDouble();
-            boolean finite = Double.isFinite(a) && Double.isFinite(b);
-            boolean same = finite && Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
-            return same ? 0 : Double.compare(a, b);
+            return secondBetter.isEmpty() ? Relation.EQUAL : Relation.SECOND_DOMINATES;
         }
     }
 }

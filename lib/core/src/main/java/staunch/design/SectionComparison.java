@@ -24,6 +24,12 @@ public record SectionComparison(String section, List<SectionOutcome> outcomes, L
         return outcomes.stream().filter(o -> o.design().equals(design)).findFirst();
     }
 
+    /** Designs of this section that no other dominates. */
+    public List<String> undominated() {
+        return Comparison.undominated(
+                outcomes.stream().map(SectionOutcome::design).toList(), pairs);
+    }
+
     static SectionComparison of(String section, List<SectionOutcome> outcomes) {
         List<DesignPair> pairs = new ArrayList<>();
         for (int i = 0; i < outcomes.size(); i++) {

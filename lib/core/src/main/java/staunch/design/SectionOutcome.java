@@ -3,6 +3,7 @@ package staunch.design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import staunch.envelope.CirculationPeaks;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.KickResult;
 import staunch.envelope.Maasp;
@@ -22,6 +23,7 @@ import staunch.units.Si;
  * @param maasp components at the section's mud density; empty where there is no mud or the section is not shut in
  * @param leastShoeMargin smallest margin at the shoe while the required or detectable influx is circulated out, drilled
  *     or swabbed, Pa; empty where not assessed
+ * @param peaks highest pressures while the drilled influx is circulated out by the method of the study
  * @param verdict of the section, with the limit that governs
  */
 public record SectionOutcome(
@@ -32,6 +34,7 @@ public record SectionOutcome(
         KickResult swabbed,
         Optional<Maasp> maasp,
         @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble leastShoeMargin,
+        CirculationPeaks peaks,
         Verdict verdict) {
     public SectionOutcome {
         Objects.requireNonNull(design, "design");
@@ -39,10 +42,11 @@ public record SectionOutcome(
         Objects.requireNonNull(swabbed, "swabbed");
         Objects.requireNonNull(maasp, "maasp");
         Objects.requireNonNull(leastShoeMargin, "leastShoeMargin");
+        Objects.requireNonNull(peaks, "peaks");
         Objects.requireNonNull(verdict, "verdict");
     }
 
-    static SectionOutcome of(String design, SectionEnvelope section) {
+    static SectionOutcome of(String design, SectionEnvelope section, CirculationPeaks peaks) {
         return new SectionOutcome(
                 design,
                 section.plan().topDepth(),
@@ -53,6 +57,7 @@ public record SectionOutcome(
                 section.margins().stream()
                         .mapToDouble(InfluxMargin::leastAtShoe)
                         .min(),
+                peaks,
                 section.verdict());
     }
 }

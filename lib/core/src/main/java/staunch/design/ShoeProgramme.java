@@ -234,7 +234,8 @@ final class ShoeProgramme {
                         old.yieldStrength(),
                         old.burstRating(),
                         old.connectionRating(),
-                        old.wear()));
+                        old.wear(),
+                        old.nominalWeight()));
                 from = to;
             }
         }

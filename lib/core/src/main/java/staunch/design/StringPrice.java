@@ -28,9 +28,8 @@ public record StringPrice(
         KILOGRAM
     }
 
-    /** Cost of steel of that string: price times length, or times the mass of plain pipe. */
-    @Si("1")
-    double of(StringSteel steel) {
-        return amount * (basis == Basis.METRE ? steel.length() : steel.mass());
+    /** Cost of steel of that string: price times length in m, or times the mass in kg. */
+    double of(double length, double mass) {
+        return amount * (basis == Basis.METRE ? length : mass);
     }
 }

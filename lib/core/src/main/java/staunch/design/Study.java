@@ -1,9 +1,13 @@
 package staunch.design;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.UnaryOperator;
+import staunch.envelope.CirculationPeaks;
+import staunch.envelope.Kick;
 import staunch.envelope.MethodOptions;
 import staunch.envelope.OperationsEvaluator;
 import staunch.envelope.SectionEnvelope;
@@ -89,19 +93,38 @@ public final class Study {
      * @throws staunch.units.Fault where the case contradicts itself; what is merely missing is reported in the results
      */
     public WellEnvelope evaluate(Progress progress) {
-        List<SectionPlan> plans = wellCase.design(design).sections();
-        List<SectionInput> inputs = plans.stream().map(this::input).toList();
-        long total = inputs.stream().mapToLong(SectionEvaluator::depths).sum();
-        List<SectionEnvelope> sections = new ArrayList<>();
-        long before = 0;
-        for (SectionInput input : inputs) {
-            long done = before;
-            String what = input.plan().name();
-            sections.add(SectionEvaluator.evaluate(input, n -> progress.step(done + n, total, what)));
-            before += SectionEvaluator.depths(input);
+        return together(List.of(this), progress).get(0);
+    }
+
+    /** Envelopes of studies in their order, on all cores; a section that several studies share is evaluated once. */
+    private static List<WellEnvelope> together(List<Study> studies, Progress progress) {
+        List<List<SectionInput>> asked = studies.stream()
+                .map(s -> s.wellCase.design(s.design).sections().stream()
+                        .map(s::input)
+                        .toList())
+                .toList();
+        List<SectionInput> different =
+                asked.stream().flatMap(List::stream).distinct().toList();
+        SharedProgress shared = new SharedProgress(
+                progress, different.stream().mapToLong(SectionEvaluator::depths).sum());
+        List<SectionEnvelope> found = different.parallelStream()
+                .map(i -> SectionEvaluator.evaluate(i, shared.of(i.plan().name())))
+                .toList();
+        shared.done();
+        Map<SectionInput, SectionEnvelope> byInput = new HashMap<>();
+        for (int i = 0; i < different.size(); i++) {
+            byInput.put(different.get(i), found.get(i));
         }
-        progress.step(total, total, "done");
-        return new WellEnvelope(design, options, sections, wellCase.warnings());
+        List<WellEnvelope> envelopes = new ArrayList<>();
+        for (int i = 0; i < studies.size(); i++) {
+            Study study = studies.get(i);
+            envelopes.add(new WellEnvelope(
+                    study.design,
+                    study.options,
+                    asked.get(i).stream().map(byInput::get).toList(),
+                    study.wellCase.warnings()));
+        }
+        return envelopes;
     }
 
     /**
@@ -123,7 +146,7 @@ public final class Study {
      * @throws InputFault where the design has no section of that name
      */
     public SectionOperations operations(String sectionName) {
-        return OperationsEvaluator.evaluate(input(wellCase.design(design).section(sectionName)));
+        return OperationsEvaluator.evaluate(input(sectionName));
     }
 
     /**
@@ -166,16 +189,19 @@ public final class Study {
      * @throws InputFault where fewer than two are named, one is named twice or is not in the case
      */
     public Comparison compare(List<String> designs, Progress progress) {
-        List<Study> studies = each(designs);
-        long total = studies.stream().mapToLong(Study::depths).sum();
-        List<WellEnvelope> envelopes = new ArrayList<>();
-        long before = 0;
-        for (Study study : studies) {
-            long done = before;
-            envelopes.add(study.evaluate((n, ofDesign, what) -> progress.step(done + n, total, study.design)));
-            before += study.depths();
-        }
-        return Comparison.of(wellCase, envelopes);
+        return Comparison.of(wellCase, evaluate(designs, progress));
+    }
+
+    /**
+     * Envelopes of several casing designs of the case by the methods of this study, in the order asked for. Sections that
+     * designs share are evaluated once.
+     *
+     * @param designs names of two or more
+     * @param progress told how far it has come over all designs
+     * @throws InputFault where fewer than two are named, one is named twice or is not in the case
+     */
+    public List<WellEnvelope> evaluate(List<String> designs, Progress progress) {
+        return together(each(designs), progress);
     }
 
     /**
@@ -209,10 +235,36 @@ public final class Study {
         return designs.stream().map(this::withDesign).toList();
     }
 
-    private long depths() {
-        return wellCase.design(design).sections().stream()
-                .mapToLong(plan -> SectionEvaluator.depths(input(plan)))
-                .sum();
+    /**
+     * Checks designs × sections × scenarios × variants of evidence and method at section TD, on all cores, as one table.
+     * What several of them share is computed once.
+     *
+     * @param designs names of one or more
+     * @param variants of this case and these methods, each under its own name
+     * @throws InputFault where no design or no variant is named, one is named twice, or a design is not in a variant's case
+     */
+    public StudyTable table(List<String> designs, List<StudyVariant> variants) {
+        return StudyTable.of(designs, variants);
+    }
+
+    /**
+     * How much each input of a section matters, and at which value of it the verdict flips.
+     *
+     * @param sectionName of the section
+     * @throws InputFault where the design has no section of that name
+     */
+    public Sensitivity sensitivity(String sectionName) {
+        return new SensitivitySearch(design, input(sectionName)).search();
+    }
+
+    /** What one section is evaluated from. */
+    SectionInput input(String sectionName) {
+        return input(wellCase.design(design).section(sectionName));
+    }
+
+    /** Highest pressures while the drilled influx into one section is circulated out. */
+    CirculationPeaks peaks(String sectionName) {
+        return OperationsEvaluator.peaks(input(sectionName), Kick.Scenario.DRILLED);
     }
 
     /** The strings whose shoes stand at or above the top of a section are set when it is drilled. */

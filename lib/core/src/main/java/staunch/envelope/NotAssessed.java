@@ -17,6 +17,7 @@ import staunch.units.Wording;
 public record NotAssessed(String reason, String missing, List<Amount> amounts)
         implements KickOperations,
                 CirculationOutcome,
+                CirculationPeaks,
                 MigrationOutcome,
                 VolumetricOutcome,
                 LubricationOutcome,

@@ -2,6 +2,7 @@ package staunch.envelope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import staunch.control.CirculationMethod;
 import staunch.envelope.Kick.Scenario;
 import staunch.envelope.OperationsPlan.InfluxChoice;
@@ -19,6 +20,7 @@ public final class OperationsEvaluator {
     private static final double LONG_LINE = 1.5;
 
     private static final double SAME_LENGTH = 1;
+    private static final double SAME_DEPTH = 0.01;
 
     private final SectionInput input;
     private final SectionPlan plan;
@@ -36,6 +38,47 @@ public final class OperationsEvaluator {
      */
     public static SectionOperations evaluate(SectionInput input) {
         return new OperationsEvaluator(input).evaluate();
+    }
+
+    /**
+     * Highest pressures while the influx of one scenario is circulated out by the method of the study, without the rest of
+     * what may be done about it.
+     *
+     * @throws Fault where the input contradicts itself; what is merely missing is reported in the result
+     */
+    public static CirculationPeaks peaks(SectionInput input, Scenario scenario) {
+        return new OperationsEvaluator(input).peaks(scenario);
+    }
+
+    private CirculationPeaks peaks(Scenario scenario) {
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            return new NotAssessed("not shut in: " + plan.drilling().title(), "");
+        }
+        try {
+            Model model = Model.of(input, input.options().estimates());
+            model.needs(scenario);
+            Kick kick = model.kick(scenario, plan.bottomDepth());
+            Influx influx = influx(scenario, kick, model);
+            CirculationOutcome outcome = new InfluxCourse(input, model, kick, influx.volume())
+                    .circulation(input.options().method());
+            if (outcome instanceof CirculationOutcome.Computed computed) {
+                OptionalDouble shoe = computed.peaks().stream()
+                        .filter(p -> Math.abs(p.where().measuredDepth() - plan.topDepth()) < SAME_DEPTH)
+                        .mapToDouble(CirculationOutcome.Peak::pressure)
+                        .max();
+                return new CirculationPeaks.Computed(
+                        computed.method(),
+                        influx.volume(),
+                        influx.basis(),
+                        computed.schedule().greatestChokePressure().chokePressure(),
+                        shoe);
+            }
+            return (NotAssessed) outcome;
+        } catch (Missing missing) {
+            return NotAssessed.of(missing);
+        } catch (Fault fault) {
+            return NotAssessed.of(fault);
+        }
     }
 
     private SectionOperations evaluate() {

@@ -88,6 +88,12 @@ class HandFormulasReferenceTest {
                 r -> HandFormulas.equivalentDensityUnder(
                         gauge(r, "differential_limit"), density(r, "formation"), depth(r, "depth"), TRADE));
 
+        example(
+                "D09-02",
+                Measure.PRESSURE_DIFFERENCE,
+                r -> hydrostatic(TRADE.density(r.si("fracture", Measure.PRESSURE_GRADIENT)), depth(r, "depth")));
+        example("D09-03", Measure.EQUIVALENT_DENSITY, r -> TRADE.density(r.si("fracture", Measure.PRESSURE_GRADIENT)));
+
         for (String id : List.of("D04-01", "D04-02", "D04-03")) {
             example(id, Measure.LENGTH, r -> height(volume(r, "gain"), r.si("capacity", Measure.CAPACITY)));
         }

@@ -15,7 +15,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import staunch.envelope.CirculationPeaks;
+import staunch.envelope.Kick;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.NotAssessed;
 import staunch.units.InputFault;
 
 class ComparisonLawTest {
@@ -41,6 +44,7 @@ class ComparisonLawTest {
                 outcome.swabbed(),
                 outcome.maasp(),
                 outcome.leastShoeMargin(),
+                outcome.peaks(),
                 outcome.verdict());
     }
 
@@ -160,6 +164,99 @@ class ComparisonLawTest {
         for (List<String> names : List.of(List.of("one"), List.of("one", "one"), List.of("one", "two"))) {
             InputFault fault = assertThrows(InputFault.class, () -> study.compare(names));
             assertTrue(fault.getMessage().contains("design"), fault.getMessage());
+        }
+    }
+
+    private static CasingDesign priced(CasingDesign design, double perMetre, String currency) {
+        return new CasingDesign(
+                design.name(),
+                design.strings(),
+                design.sections(),
+                design.strings().stream()
+                        .map(s -> new StringPrice(s.name(), currency, perMetre, StringPrice.Basis.METRE))
+                        .toList());
+    }
+
+    @Test
+    void costIsLengthTimesPrice() {
+        SteelUse use = SteelUse.of(priced(TwoSectionWell.design("one", 3000, 1560), 10, "EUR"));
+        assertEquals(new SteelCost("EUR", 10 * (500 + 3000)), use.cost().orElseThrow());
+        CasingDesign half = TwoSectionWell.design("half", 3000, 1560);
+        assertEquals(
+                Optional.empty(),
+                SteelUse.of(new CasingDesign(
+                                "half",
+                                half.strings(),
+                                half.sections(),
+                                List.of(new StringPrice("13 3/8 in casing", "EUR", 1, StringPrice.Basis.KILOGRAM))))
+                        .cost(),
+                "a string without a price leaves the cost open");
+    }
+
+    /** Nothing differs but the price, so that the cheaper one dominates in total and neither does in a section. */
+    @Test
+    void theCheaperOfEqualDesignsDominatesInTotal() {
+        Comparison comparison = compare(
+                priced(TwoSectionWell.design("dear", 3000, 1560), 20, "EUR"),
+                priced(TwoSectionWell.design("cheap", 3000, 1560), 10, "EUR"));
+        assertEquals(Optional.of("cheap"), comparison.totals().get(0).dominant());
+        assertEquals(List.of(ComparedValue.COST), comparison.totals().get(0).secondBetter());
+        assertEquals(List.of("cheap"), comparison.undominated());
+        assertEquals(List.of("dear", "cheap"), below(comparison).undominated());
+        Comparison mixed = compare(
+                priced(TwoSectionWell.design("dear", 3000, 1560), 20, "EUR"),
+                priced(TwoSectionWell.design("cheap", 3000, 1560), 10, "NOK"));
+        assertEquals(
+                DesignPair.Relation.EQUAL, mixed.totals().get(0).relation(), "money of two currencies is not compared");
+    }
+
+    @Test
+    void aDesignIsEqualToItselfInTotal() {
+        Comparison comparison =
+                compare(TwoSectionWell.design("one", 3000, 1560), TwoSectionWell.design("two", 3000, 1560));
+        assertEquals(DesignPair.Relation.EQUAL, comparison.totals().get(0).relation());
+        assertEquals(List.of("one", "two"), comparison.undominated());
+    }
+
+    /** The table of a study says what the comparison says, whatever the order it is asked in. */
+    @Test
+    void theTableOfAStudyAgreesWithTheComparison() {
+        WellCase wellCase =
+                TwoSectionWell.with(TwoSectionWell.design("one", 3000, 1560), TwoSectionWell.design("two", 2500, 1560));
+        Comparison comparison = Study.of(wellCase).compare(List.of("one", "two"));
+        List<StudyVariant> variants = StudyVariant.estimates(wellCase, MethodOptions.DEFAULT);
+        StudyTable table = Study.of(wellCase).table(List.of("two", "one"), variants);
+        assertEquals(2 * 2 * 2 * 2, table.rows().size());
+        for (StudyTable.Row row : table.rows()) {
+            if (row.variant().equals(MethodOptions.Estimates.HIGH_PORE_LOW_STRENGTH.title())) {
+                SectionOutcome outcome = comparison.sections().stream()
+                        .filter(s -> s.section().equals(row.section()))
+                        .flatMap(s -> s.outcome(row.design()).stream())
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(outcome.verdict(), row.verdict());
+                boolean drilled = row.kick().scenario() == Kick.Scenario.DRILLED;
+                assertEquals((drilled ? outcome.drilled() : outcome.swabbed()).check(), row.kick());
+            }
+        }
+        assertThrows(InputFault.class, () -> Study.of(wellCase).table(List.of("one", "one"), variants));
+        assertThrows(InputFault.class, () -> Study.of(wellCase).table(List.of("one"), List.of()));
+    }
+
+    /** Pressure at the choke with all the gas there never exceeds the formation pressure that drives it. */
+    @Property(tries = 5)
+    void theChokePeakStaysBelowTheFormationPressure(@ForAll @DoubleRange(min = 2000, max = 4200) double shoe) {
+        WellCase wellCase = TwoSectionWell.with(TwoSectionWell.design("one", shoe, 1560));
+        SectionOutcome outcome = below(
+                        compare(TwoSectionWell.design("one", shoe, 1560), TwoSectionWell.design("two", shoe, 1560)))
+                .outcome("one")
+                .orElseThrow();
+        if (outcome.peaks() instanceof CirculationPeaks.Computed peaks) {
+            double formation = outcome.drilled().kick().orElseThrow().formationPressure();
+            assertTrue(peaks.chokePressure() > 0 && peaks.chokePressure() < formation);
+            assertTrue(peaks.shoePressure().getAsDouble() < formation);
+        } else {
+            assertTrue(((NotAssessed) outcome.peaks()).missing().length() > 0, wellCase.toString());
         }
     }
 }

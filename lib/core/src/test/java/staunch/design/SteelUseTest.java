@@ -53,6 +53,6 @@ class SteelUseTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
-        assertEquals(47_000 * pound, StringSteel.of(string).mass(), 1e-6);
+        assertEquals(47_000 * pound, StringSteel.of(string, Optional.empty()).mass(), 1e-6);
     }
 }

@@ -315,7 +315,7 @@ final class CaseKeys {
             Key.of(
                             "per",
                             new Word(List.of("m", "ft", "kg", "t", "lb")),
-                            "Unit the price is for; weight is that of plain pipe.")
+                            "Unit the price is for; weight is nominal where given, else that of plain pipe.")
                     .must());
 
     static final Block CASING_STRING = new Block(

@@ -20,6 +20,7 @@ import staunch.chart.Palette.Dash;
 import staunch.chart.Plot.Look;
 import staunch.design.SectionChange;
 import staunch.design.SectionQuantity;
+import staunch.design.Sensitivity;
 import staunch.design.ShoeSearch;
 import staunch.design.ShoeStretch;
 import staunch.design.ShoeWindow;
@@ -116,6 +117,11 @@ public final class Charts {
     private static String depths(ShoeStretch stretch, UnitSystem units) {
         return units.text(stretch.fromVertical(), Measure.DEPTH, RoundingMode.CEILING) + " – "
                 + units.text(stretch.toVertical(), Measure.DEPTH, RoundingMode.FLOOR);
+    }
+
+    /** Swings of the inputs of a section about its margin, the greatest on top. */
+    public static Figure tornado(Sensitivity sensitivity, UnitSystem units) {
+        return TornadoChart.of(sensitivity, units);
     }
 
     /** What is drawn beside a pressure window, and the words for it. */

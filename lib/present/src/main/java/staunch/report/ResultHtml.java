@@ -11,7 +11,9 @@ import java.util.stream.Collectors;
 import staunch.design.Comparison;
 import staunch.design.Rerun;
 import staunch.design.SectionChange;
+import staunch.design.Sensitivity;
 import staunch.design.ShoeSearch;
+import staunch.design.StudyTable;
 import staunch.earth.EquivalentZero;
 import staunch.earth.LeakOffPick;
 import staunch.earth.OffsetEvidence;
@@ -37,6 +39,7 @@ import staunch.table.RerunTables;
 import staunch.table.RerunWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
+import staunch.table.SensitivityTables;
 import staunch.table.ShoeTables;
 import staunch.table.TableHtml;
 import staunch.table.Tables;
@@ -160,11 +163,21 @@ public final class ResultHtml {
         if (result instanceof Comparison comparison) {
             return Optional.of(new Parts(
                     "Designs compared: " + String.join(", ", comparison.designs()),
-                    Map.of(),
+                    Map.of("not dominated by another as a whole", String.join(", ", comparison.undominated())),
                     List.of(
                             Tables.comparisonSideBySide(comparison, units),
                             Tables.dominance(comparison, units),
+                            Tables.comparedMaasp(comparison, units),
                             Tables.steel(comparison, units))));
+        }
+        if (result instanceof Sensitivity sensitivity) {
+            return Optional.of(new Parts(
+                    "Sensitivity of " + sensitivity.section(),
+                    Map.of("verdict", sensitivity.base().verdict().statement(units)),
+                    List.of(SensitivityTables.swings(sensitivity, units))));
+        }
+        if (result instanceof StudyTable study) {
+            return Optional.of(new Parts("Study", Map.of(), List.of(Tables.study(study, units))));
         }
         return Optional.empty();
     }

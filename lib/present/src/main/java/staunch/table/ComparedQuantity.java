@@ -32,6 +32,12 @@ enum ComparedQuantity {
     SHOE_MARGIN(
             "least shoe margin",
             (o, u) -> shown(o.leastShoeMargin(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR, u)),
+    PEAK_CHOKE_PRESSURE(
+            "peak choke pressure",
+            (o, u) -> shown(Tables.peakChoke(o), Measure.PRESSURE_GAUGE, RoundingMode.CEILING, u)),
+    PEAK_SHOE_PRESSURE(
+            "peak shoe pressure",
+            (o, u) -> shown(Tables.peakShoe(o), Measure.PRESSURE_ABSOLUTE, RoundingMode.CEILING, u)),
     VERDICT("verdict", (o, u) -> o.verdict().outcome().title()),
     GOVERNING(
             "governing limit",

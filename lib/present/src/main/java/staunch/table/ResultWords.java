@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import staunch.design.ComparedValue;
 import staunch.design.StringSteel;
 import staunch.earth.EquivalentZero;
 import staunch.envelope.InfluxForm;
@@ -31,11 +33,15 @@ import staunch.well.CasingString;
 
 /** Results in words, with their numbers in chosen units and rounded to the safe side. */
 public final class ResultWords {
-    /** What it means that a design dominates. */
-    static final String DOMINANCE = "A design dominates another where it is no worse in tolerance of the drilled kick,"
-            + " tolerance of the swabbed kick, formation MAASP and least shoe margin, and better in at least one.";
-
     private ResultWords() {}
+
+    /** What it means that a design dominates. */
+    static String dominance() {
+        return "A design dominates another where it is no worse in "
+                + Stream.of(ComparedValue.values()).map(ComparedValue::title).collect(Collectors.joining(", "))
+                + ", and better in at least one; steel and cost count for the whole well only. What neither design has is"
+                + " left out.";
+    }
 
     /** A tolerance in a few words: "38.2 bbl", "no limit, open hole 120.3 bbl", "none, 85 psi short", "not assessed". */
     public static String brief(Tolerance tolerance, UnitSystem units) {

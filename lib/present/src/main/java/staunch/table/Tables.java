@@ -7,6 +7,7 @@ import static java.math.RoundingMode.HALF_EVEN;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -17,17 +18,22 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import staunch.design.CasingDesign;
+import staunch.design.ComparedValue;
 import staunch.design.Comparison;
 import staunch.design.DesignPair;
 import staunch.design.SectionComparison;
 import staunch.design.SectionOutcome;
+import staunch.design.SteelCost;
 import staunch.design.SteelUse;
 import staunch.design.StringSteel;
+import staunch.design.StudyTable;
 import staunch.earth.EarthModel;
 import staunch.earth.EquivalentZero;
 import staunch.earth.StrengthTest;
 import staunch.envelope.Assumption;
+import staunch.envelope.CirculationPeaks;
 import staunch.envelope.Criteria;
 import staunch.envelope.DepthPoint;
 import staunch.envelope.HandCalculation;
@@ -200,9 +206,74 @@ public final class Tables {
                         Measure.PRESSURE_DIFFERENCE,
                         FLOOR,
                         r -> r.outcome().leastShoeMargin())
+                .optional("Peak choke pressure", Measure.PRESSURE_GAUGE, CEILING, r -> peakChoke(r.outcome()))
+                .optional("Peak shoe pressure", Measure.PRESSURE_ABSOLUTE, CEILING, r -> peakShoe(r.outcome()))
                 .text("Verdict", r -> r.outcome().verdict().outcome().title())
                 .text("Governing limit", r -> r.outcome().verdict().governing())
-                .table("Casing designs compared", "Tolerances, pressures and margins rounded down.");
+                .table(
+                        "Casing designs compared",
+                        "Tolerances, limits and margins rounded down, peak pressures up. Peaks are those of the drilled"
+                                + " kick circulated out.");
+    }
+
+    static OptionalDouble peakChoke(SectionOutcome outcome) {
+        return outcome.peaks() instanceof CirculationPeaks.Computed peaks
+                ? OptionalDouble.of(peaks.chokePressure())
+                : OptionalDouble.empty();
+    }
+
+    static OptionalDouble peakShoe(SectionOutcome outcome) {
+        return outcome.peaks() instanceof CirculationPeaks.Computed peaks
+                ? peaks.shoePressure()
+                : OptionalDouble.empty();
+    }
+
+    /** Components of MAASP of each section, a column for each design. */
+    public static ResultTable comparedMaasp(Comparison comparison, UnitSystem units) {
+        record Row(SectionComparison section, String component) {}
+        List<Row> all = comparison.sections().stream()
+                .flatMap(s -> s.outcomes().stream()
+                        .flatMap(o -> o.maasp().stream())
+                        .flatMap(m -> m.components().stream())
+                        .map(SurfaceLimit::name)
+                        .distinct()
+                        .map(c -> new Row(s, c)))
+                .toList();
+        Rows<Row> rows = new Rows<>(all, units)
+                .text("Section", r -> r.section().section())
+                .text("Component", Row::component);
+        designColumns(comparison, Set.of("section", "component"))
+                .forEach((design, title) ->
+                        rows.text(title, r -> component(r.section().outcome(design), r.component(), units)));
+        return rows.table(
+                "MAASP components side by side",
+                "Greatest static surface pressure by what may break, rounded down; the least of them is the lowest surface"
+                        + " limit.");
+    }
+
+    private static String component(Optional<SectionOutcome> outcome, String name, UnitSystem units) {
+        return outcome.flatMap(SectionOutcome::maasp)
+                .flatMap(m -> m.components().stream()
+                        .filter(c -> c.name().equals(name))
+                        .findFirst())
+                .map(c -> c.pressure().isPresent()
+                        ? units.text(c.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, FLOOR)
+                        : "not assessed")
+                .orElse(Rows.NONE);
+    }
+
+    /** Titles of the columns of designs: Tablesaw tells column names apart without regard to case. */
+    private static Map<String, String> designColumns(Comparison comparison, Set<String> others) {
+        Set<String> taken = new HashSet<>(others);
+        Map<String, String> titles = new LinkedHashMap<>();
+        for (String design : comparison.designs()) {
+            String title = design;
+            while (!taken.add(title.toLowerCase(Locale.ROOT))) {
+                title += "'";
+            }
+            titles.put(design, title);
+        }
+        return titles;
     }
 
     /** Casing designs side by side: a row for each quantity of each hole section, a column for each design. */
@@ -214,55 +285,84 @@ public final class Tables {
         Rows<Row> rows = new Rows<>(all, units)
                 .text("Section", r -> r.section().section())
                 .text("Quantity", r -> r.quantity().title);
-        // Tablesaw tells column names apart without regard to case.
-        Set<String> taken = new HashSet<>(Set.of("section", "quantity"));
-        for (String design : comparison.designs()) {
-            String title = design;
-            while (!taken.add(title.toLowerCase(Locale.ROOT))) {
-                title += "'";
-            }
-            rows.text(
-                    title,
-                    r -> r.section()
-                            .outcome(design)
-                            .map(o -> r.quantity().words.apply(o, units))
-                            .orElse("no such section"));
-        }
+        designColumns(comparison, Set.of("section", "quantity"))
+                .forEach((design, title) -> rows.text(
+                        title,
+                        r -> r.section()
+                                .outcome(design)
+                                .map(o -> r.quantity().words.apply(o, units))
+                                .orElse("no such section")));
         return rows.table(
-                "Casing designs side by side", "Tolerances, pressures and margins rounded down, required up.");
+                "Casing designs side by side",
+                "Tolerances, limits and margins rounded down, required volumes and peak pressures up.");
     }
 
-    /** Which of every two designs dominates in each hole section. */
+    /** Which of every two designs dominates in each hole section and as a whole, and in what each is better. */
     public static ResultTable dominance(Comparison comparison, UnitSystem units) {
         record Row(String section, DesignPair pair) {}
-        List<Row> all = comparison.sections().stream()
+        List<Row> all = new ArrayList<>(comparison.sections().stream()
                 .flatMap(s -> s.pairs().stream().map(p -> new Row(s.section(), p)))
-                .toList();
+                .toList());
+        comparison.totals().forEach(p -> all.add(new Row("whole well", p)));
         return new Rows<>(all, units)
                 .text("Section", Row::section)
                 .text("Design", r -> r.pair().first())
                 .text("Other design", r -> r.pair().second())
                 .text("Dominates", r -> r.pair().dominant().orElse("neither"))
                 .text("Statement", r -> r.pair().statement())
-                .table("Which design dominates", ResultWords.DOMINANCE);
+                .text("Design is better in", r -> better(r.pair().firstBetter()))
+                .text("Other is better in", r -> better(r.pair().secondBetter()))
+                .table("Which design dominates", ResultWords.dominance());
     }
 
-    /** Steel of each design, string by string and in all. */
+    private static String better(List<ComparedValue> values) {
+        return values.isEmpty()
+                ? Rows.NONE
+                : values.stream().map(ComparedValue::title).collect(Collectors.joining(", "));
+    }
+
+    /** Steel of each design, string by string and in all, with its cost where the case gives prices. */
     public static ResultTable steel(Comparison comparison, UnitSystem units) {
-        record Row(String design, String string, double length, double mass) {}
+        record Row(String design, String string, double length, double mass, Optional<SteelCost> cost) {}
         List<Row> all = new ArrayList<>();
         for (SteelUse use : comparison.steel()) {
             for (StringSteel string : use.strings()) {
-                all.add(new Row(use.design(), string.string(), string.length(), string.mass()));
+                all.add(new Row(use.design(), string.string(), string.length(), string.mass(), string.cost()));
             }
-            all.add(new Row(use.design(), "all strings", use.length(), use.mass()));
+            all.add(new Row(use.design(), "all strings", use.length(), use.mass(), use.cost()));
         }
-        return new Rows<>(all, units)
+        Rows<Row> rows = new Rows<>(all, units)
                 .text("Design", Row::design)
                 .text("String", Row::string)
                 .number("Length", Measure.LENGTH, HALF_EVEN, Row::length)
-                .number("Weight", Measure.MASS, HALF_EVEN, Row::mass)
-                .table("Steel", ResultWords.steel());
+                .number("Weight", Measure.MASS, HALF_EVEN, Row::mass);
+        if (all.stream().anyMatch(r -> r.cost().isPresent())) {
+            rows.optional("Cost", Measure.NUMBER, CEILING, r -> toDouble(r.cost(), SteelCost::amount))
+                    .text("Currency", r -> r.cost().map(SteelCost::currency).orElse("no price"));
+        }
+        return rows.table("Steel", ResultWords.steel());
+    }
+
+    /** Designs, sections and scenarios under several variants of evidence and method. */
+    public static ResultTable study(StudyTable study, UnitSystem units) {
+        return new Rows<>(study.rows(), units)
+                .text("Variant", StudyTable.Row::variant)
+                .text("Design", StudyTable.Row::design)
+                .text("Section", StudyTable.Row::section)
+                .text("Scenario", r -> r.kick().scenario().title())
+                .optional(
+                        "Tolerance", Measure.VOLUME, FLOOR, r -> volume(r.kick().tolerance()))
+                .optional(
+                        "To surface",
+                        Measure.VOLUME,
+                        FLOOR,
+                        r -> volume(r.kick().circulatedToSurface().tolerance()))
+                .optional("Required", Measure.VOLUME, CEILING, r -> r.kick().required())
+                .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, r -> pressure(r.maasp(), Maasp::formation))
+                .text("Kick", r -> r.kick().verdict().outcome().title())
+                .text("Section verdict", r -> r.verdict().outcome().title())
+                .text("Governing limit", r -> r.kick().verdict().governing())
+                .table("Study", "At section TD; tolerances and limits rounded down.");
     }
 
     /** The section summary in few and narrow columns, for a terminal. */

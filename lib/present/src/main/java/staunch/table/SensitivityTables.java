@@ -1,0 +1,66 @@
+package staunch.table;
+
+import static java.math.RoundingMode.FLOOR;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import staunch.design.Sensitivity;
+import staunch.units.Measure;
+import staunch.units.UnitSystem;
+
+/** Tables of a sensitivity. */
+public final class SensitivityTables {
+    private SensitivityTables() {}
+
+    /** Each input with its swing, the margin at either end, and the value at which the verdict flips. */
+    public static ResultTable swings(Sensitivity sensitivity, UnitSystem units) {
+        return new Rows<>(sensitivity.inputs(), units)
+                .text("Input", i -> i.input().title())
+                .text("Base", i -> value(i.base(), i.measure(), units))
+                .text("Low", i -> value(i.low(), i.measure(), units))
+                .text("High", i -> value(i.high(), i.measure(), units))
+                .optional("Margin at low", Measure.VOLUME, FLOOR, i -> margin(i.atLow()))
+                .optional("Margin at high", Measure.VOLUME, FLOOR, i -> margin(i.atHigh()))
+                .text("Verdict at low", i -> verdict(i.low(), i.atLow()))
+                .text("Verdict at high", i -> verdict(i.high(), i.atHigh()))
+                .text("Verdict flips", i -> flip(i.flip(), units))
+                .text("Range from", Sensitivity.Input::basis)
+                .table(
+                        "Sensitivity of " + sensitivity.section(),
+                        "One input varied at a time, the greatest swing first. Margin: least of tolerance less required"
+                                + " volume over both kicks, formation and way to surface, rounded down; at the base "
+                                + base(sensitivity, units) + ", "
+                                + sensitivity.base().verdict().outcome().title()
+                                + ". A chosen range is no evidence.");
+    }
+
+    private static String base(Sensitivity sensitivity, UnitSystem units) {
+        OptionalDouble margin = sensitivity.base().margin();
+        return margin.isPresent() ? units.text(margin.getAsDouble(), Measure.VOLUME, FLOOR) : "no volume";
+    }
+
+    private static String value(OptionalDouble value, Measure measure, UnitSystem units) {
+        return value.isPresent() ? units.precise(value.getAsDouble(), measure) : Rows.NONE;
+    }
+
+    private static OptionalDouble margin(Optional<Sensitivity.Effect> effect) {
+        return effect.isPresent() ? effect.get().margin() : OptionalDouble.empty();
+    }
+
+    private static String verdict(OptionalDouble value, Optional<Sensitivity.Effect> effect) {
+        return effect.map(e -> e.verdict().outcome().title())
+                .orElse(value.isPresent() ? "outside the range of a model" : Rows.NONE);
+    }
+
+    /** Where the verdict flips, in words. */
+    static String flip(Sensitivity.Flip flip, UnitSystem units) {
+        if (flip instanceof Sensitivity.FlipsAt at) {
+            return "to " + at.verdict().outcome().title() + " at " + units.precise(at.value(), at.measure());
+        }
+        if (flip instanceof Sensitivity.DoesNotFlip never) {
+            return "does not flip in " + units.precise(never.from(), never.measure()) + " – "
+                    + units.precise(never.to(), never.measure());
+        }
+        return "not varied: " + ((Sensitivity.NotVaried) flip).reason();
+    }
+}
