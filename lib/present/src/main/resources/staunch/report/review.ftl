@@ -139,7 +139,7 @@ ${css}
 <#if s.operations.notAssessed?has_content><p>${s.operations.notAssessed?cap_first}.</p><#else>
 <@table s.operations.answers/>
 <#if s.operations.warnings?has_content><ul class="warnings"><#list s.operations.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul></#if>
-<#if companions?seq_contains(s.operations.killSheet)><p><a href="${s.operations.killSheet?url_path('UTF-8')}">Kill sheet of the ${s.operations.shown}</a>, for planning, on two sheets.</p></#if>
+<#if companions?map(c -> c.file)?seq_contains(s.operations.killSheet)><p><a href="${s.operations.killSheet?url_path('UTF-8')}">Kill sheet of the ${s.operations.shown}</a>, for planning, on two sheets.</p></#if>
 <p>Charts and tables: ${s.operations.shown}.</p>
 <div class="figures">
 <#list s.operations.figures as f><@figure f/></#list>

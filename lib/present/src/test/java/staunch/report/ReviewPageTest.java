@@ -111,6 +111,35 @@ class ReviewPageTest {
     }
 
     @Test
+    void aKillSheetIsLinkedFromTheFirstScreenAndFromItsSection() throws IOException {
+        Review review = new Review(Fixtures.wellCase(), Fixtures.envelope(), Fixtures.operations());
+        ReviewPage.Companion sheet = new ReviewPage.Companion("kill sheet", "kill-sheet-8-1-2-in-hole.html");
+        String page = Files.readString(ReviewPage.write(review, UnitSystem.FIELD, directory, List.of(sheet)));
+        int well = page.indexOf("<section id=\"well\">");
+        String link = "href=\"kill-sheet-8-1-2-in-hole.html\"";
+        assertTrue(page.indexOf(link) < well);
+        assertTrue(page.lastIndexOf(link) > page.indexOf("id=\"section-4\""));
+        assertFalse(page.contains("href=\"kill-sheet-12-1-4-in-hole.html\""), "that sheet is not there");
+    }
+
+    @Test
+    void whatFollowsAnInfluxBeginsWithHowLongToWait() {
+        String page = page(UnitSystem.FIELD);
+        String section = page.substring(page.indexOf("id=\"section-4\""), page.indexOf("id=\"section-5\""));
+        assertTrue(section.indexOf("Drilled kick, closed in, can wait") < section.indexOf("<h3>Charts</h3>"));
+        for (String said : List.of(
+                "After an influx: circulating out, waiting, killing",
+                "How long can it wait",
+                "Choke pressure while circulating out",
+                "Surface pressure of the closed well",
+                "Time to each limit",
+                "Gas at surface",
+                "Assumptions of the operations")) {
+            assertTrue(section.contains(said), said);
+        }
+    }
+
+    @Test
     void writesOneFileAndReplacesIt() throws IOException {
         Path target = directory.resolve("made/on/the/way");
         ReviewPage.write(
