@@ -86,12 +86,13 @@ final class BenchWell {
         return new CasingDesign("design " + (number + 1), strings, sections);
     }
 
-    /** Above the pore pressure at a depth. */
+    /** Above the pore pressure at a depth, which is linear in depth between its points. */
     private static double mud(double depth) {
-        double pore = depth <= 1000
-                ? 1030
-                : depth <= 3000 ? 1030 + 320 * (depth - 1000) / 2000 : 1350 + 500 * (depth - 3000) / 2500;
-        return pore + 40;
+        double atThree = 1350 * 3000;
+        double weight = depth <= 3000
+                ? 1030 * 1000 + (atThree - 1030 * 1000) * (depth - 1000) / 2000
+                : atThree + (1850 * 5500 - atThree) * (depth - 3000) / 2500;
+        return weight / depth + 40;
     }
 
     private static SectionPlan section(String name, Drilling drilling, HoleInterval hole, double mud) {
