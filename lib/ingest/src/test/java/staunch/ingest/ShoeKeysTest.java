@@ -15,8 +15,8 @@ import staunch.earth.StayOut;
 
 /** Keys that the shoe search and the comparison of designs read. */
 class ShoeKeysTest {
-    private static final String ZONE = "  weak_zones:\n";
-    private static final String SHOE = "    shoe: 8230 ft\n";
+    private static final String STAY_OUTS = "  shoe_stay_outs:\n";
+    private static final String PRICE = "{amount: 48, currency: USD (invented), per: ft}";
 
     @TempDir
     Path directory;
@@ -26,8 +26,8 @@ class ShoeKeysTest {
     }
 
     private static String stayOut(String top, String bottom) {
-        return "  shoe_stay_outs:\n    - name: Fault\n      " + top + "\n      " + bottom
-                + "\n      reason: Total losses when crossed\n      source: Invented map\n" + ZONE;
+        return STAY_OUTS + "    - name: Fault\n      " + top + "\n      " + bottom
+                + "\n      reason: Total losses when crossed\n      source: Invented map\n";
     }
 
     private static StringPrice price(WellCase wellCase) {
@@ -41,7 +41,7 @@ class ShoeKeysTest {
     @Test
     void aStayOutCountsFromTheDatum() throws IOException, CaseFaults {
         WellCase wellCase = quillmarsh()
-                .with(ZONE, stayOut("top_tvdss: 5000 ft", "bottom_tvd: 6000 ft"))
+                .with(STAY_OUTS, stayOut("top_tvdss: 5000 ft", "bottom_tvd: 6000 ft"))
                 .read();
         StayOut found = wellCase.earth().stayOuts().stream()
                 .filter(s -> s.name().equals("Fault"))
@@ -54,16 +54,15 @@ class ShoeKeysTest {
 
     @Test
     void aStayOutTheWrongWayUpIsAFault() throws IOException {
-        Cases turned = quillmarsh().with(ZONE, stayOut("top_tvd: 6000 ft", "bottom_tvd: 5000 ft"));
+        Cases turned = quillmarsh().with(STAY_OUTS, stayOut("top_tvd: 6000 ft", "bottom_tvd: 5000 ft"));
         CaseFaults faults = assertThrows(CaseFaults.class, turned::read);
         assertTrue(faults.faults().get(0).text().contains("bottom above its top"), faults.getMessage());
     }
 
     @Test
     void pricesBecomePricesPerMetreOrKilogram() throws IOException, CaseFaults {
-        WellCase perFoot = quillmarsh()
-                .with(SHOE, SHOE + "    price: {amount: 61, currency: EUR, per: ft}\n")
-                .read();
+        WellCase perFoot =
+                quillmarsh().with(PRICE, "{amount: 61, currency: EUR, per: ft}").read();
         assertEquals("EUR", price(perFoot).currency());
         assertEquals(StringPrice.Basis.METRE, price(perFoot).basis());
         assertEquals(61 / 0.3048, price(perFoot).amount(), 1e-9);
@@ -72,7 +71,7 @@ class ShoeKeysTest {
     @Test
     void aTonneIsAThousandKilograms() throws IOException, CaseFaults {
         WellCase perTonne = quillmarsh()
-                .with(SHOE, SHOE + "    price: {amount: 2100, currency: EUR, per: t}\n")
+                .with(PRICE, "{amount: 2100, currency: EUR, per: t}")
                 .read();
         assertEquals(new StringPrice("9 5/8 in casing", "EUR", 2.1, StringPrice.Basis.KILOGRAM), price(perTonne));
     }
