@@ -135,7 +135,8 @@ final class ClosedWellState {
 
     /**
      * Mud in the well, as the volume it would take at the pressure at rest at the top: mud counts its pressure from there,
-     * the hole that of its own depth in the open well at rest. Mud in the string stays where it is.
+     * the hole that of its own depth in the open well at rest. Mud in the string stays where it is; the string itself does not
+     * grow, as its pressure rises inside and outside alike.
      */
     double storedMud() {
         double below = bottomHole - bottomAtRest;
@@ -148,7 +149,7 @@ final class ClosedWellState {
                 + mudAbove
                 + mudCompressibility * excess
                 + holeCompliance * (mudBelow * below + mudAbove * above)
-                + (mudCompressibility + holeCompliance) * stringVolume * below;
+                + mudCompressibility * stringVolume * below;
     }
 
     /** Finds the bottom-hole pressure at which the well holds a volume of mud. */

@@ -9,6 +9,7 @@ import org.apache.commons.numbers.rootfinder.BrentSolver;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.MigrationBracket;
 import staunch.influx.SlipLaw;
+import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Physics;
 import staunch.units.Si;
@@ -73,29 +74,46 @@ public final class Migration {
 
     /**
      * Rise rate that an observed rise of the surface pressure stands for just after shut-in: the apparent rate of {@link
-     * MigrationFormulas#apparentRiseRate} over the share of the rigid rise that this well shows. Filtrate loss would make it
+     * MigrationFormulas#apparentRiseRate} over {@link #shareOfRigidRise}, taken along hole. Filtrate loss would make it
      * higher still and is not counted.
      *
      * @return along hole, m/s
+     * @throws InputFault where the surface pressure of this well does not rise with the gas just after shut-in
      */
     @Si("m/s")
     public static double riseRateOf(ClosedWell well, MigrationFormulas.PressureRise observed) {
+        double rise = firstRise(well);
+        if (rise <= 0) {
+            throw new InputFault(
+                    "rise of the pressure",
+                    "tells no rise rate: the surface pressure of this well does not rise just after shut-in",
+                    "observe it for longer, and hold it against the course of the migration");
+        }
+        return observed.rise() / observed.duration() / (rise / FIRST_RISE);
+    }
+
+    /** Rise of the surface pressure while the gas makes its first metre, Pa. */
+    private static double firstRise(ClosedWell well) {
         ClosedWellState state = new ClosedWellState(well);
         double stored = state.storedMud();
         double before = state.surfaceGauge();
         state.holdMud(state.grid().bottom() - FIRST_RISE, stored, state.bottomHole());
-        double perMetre = (state.surfaceGauge() - before) / FIRST_RISE;
-        return observed.rise() / observed.duration() / perMetre;
+        return state.surfaceGauge() - before;
     }
 
     /**
-     * Share of the rise in a rigid well that the surface pressure of this well shows just after shut-in, for the same rise of
-     * the gas.
+     * Rise of the surface pressure just after shut-in over what the mud gradient times the vertical rise of the gas gives,
+     * which is the rise of a rigid well whose gas keeps its pressure. Besides what yields, gas that cools on its way or gets
+     * shorter in a wider bore makes it less than 1.
+     *
+     * @return at or below zero where the surface pressure does not rise at first; above 1 where the gas gets longer in a
+     *     narrower bore
      */
     @Si("1")
     public static double shareOfRigidRise(ClosedWell well) {
-        MigrationFormulas.PressureRise any = new MigrationFormulas.PressureRise(1000, 100);
-        return riseRateOf(well.rigid(), any) / riseRateOf(well, any);
+        double bottom = well.annulus().bottom();
+        return firstRise(well)
+                / (carriedUp(well, bottom - FIRST_RISE) - well.influx().formationPressure());
     }
 
     /**

