@@ -509,7 +509,8 @@ final class InfluxCourse {
         if (before instanceof NotAssessed not) {
             return not;
         }
-        VolumetricMethod.Table table = ((VolumetricOutcome.Computed) before).table();
+        VolumetricOutcome.Computed volumetric = (VolumetricOutcome.Computed) before;
+        VolumetricMethod.Table table = volumetric.table();
         if (table.ending() != MigrationCurve.Ending.TOP) {
             throw new Missing(
                     "the gas does not come to the top of the annulus: "
@@ -521,7 +522,8 @@ final class InfluxCourse {
         LubricateAndBleed.Plan with = new LubricateAndBleed.Plan(
                 tightWell(law),
                 table.end().lowerEnd(),
-                table.end().bottomHolePressure(),
+                // Gas is bled to the bottom of the window first, so that pumping stays inside it.
+                Math.min(table.end().bottomHolePressure(), volumetric.lowest()),
                 needed(operations.volumetric().working(), "volumetric: working pressure"),
                 new LubricateAndBleed.Lubricant(
                         given.density().orElse(density()),

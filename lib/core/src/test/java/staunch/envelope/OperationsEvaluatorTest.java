@@ -90,6 +90,23 @@ class OperationsEvaluatorTest {
                 sheet.sheet().input().shutIn().drillPipePressure());
     }
 
+    /** Bottom-hole pressure never leaves the window that the case sets for it, neither by bleeding nor by pumping. */
+    @Test
+    void lubricationStaysInTheWindow() {
+        KickOperations.Followed course = drilled(full());
+        VolumetricOutcome.Computed volumetric = (VolumetricOutcome.Computed) course.volumetric();
+        LubricationOutcome.Computed lubrication = (LubricationOutcome.Computed) course.lubrication();
+        double end = volumetric.table().end().bottomHolePressure();
+        assertTrue(end > volumetric.lowest() + 1e4, "it ends inside the window, so that gas is bled first");
+        assertEquals(course.kick().formationPressure() + 1e6, lubrication.bottomHolePressure(), 1);
+        assertTrue(
+                lubrication.table().startPressure() < volumetric.table().end().surfacePressure());
+        lubrication
+                .table()
+                .steps()
+                .forEach(s -> assertTrue(s.bottomHolePeak() <= course.kick().formationPressure() + 1.7e6 + 1));
+    }
+
     /** The first moment of the circulation and of the migration is the closed well, less what is held above it. */
     @Test
     void everyCourseBeginsAtShutIn() {

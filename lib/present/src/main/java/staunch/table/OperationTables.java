@@ -229,7 +229,7 @@ public final class OperationTables {
                 .table(
                         "Lubricate and bleed",
                         "Starts with " + units.text(table.startPressure(), Measure.PRESSURE_GAUGE)
-                                + " on the casing; it ends because "
+                                + " on the casing, to which gas is bled first; it ends because "
                                 + table.ending().title() + ".");
     }
 
