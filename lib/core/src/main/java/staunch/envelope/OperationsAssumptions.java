@@ -64,6 +64,15 @@ final class OperationsAssumptions {
                 DEFAULT));
         if (input.datum().stackAtSeabed()) {
             list.add(new Assumption(
+                    "choke-line friction",
+                    "that of mud all the way: gas in the line takes less, and the choke then shows up to that much more",
+                    DEFAULT));
+            list.add(new Assumption(
+                    "bullheading",
+                    "friction of the line that is pumped through is not counted: it adds to the pump pressure and to the load"
+                            + " on the manifold",
+                    DEFAULT));
+            list.add(new Assumption(
                     "riser",
                     "sea of " + Math.round(EquipmentLimits.seawaterDensity(input.datum()))
                             + " kg/m³ stands on the well where it parts; lines hold the section's mud unless the case says"

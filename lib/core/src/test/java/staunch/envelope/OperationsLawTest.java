@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -263,8 +262,5 @@ class OperationsLawTest {
         assertTrue(!drillers.holds());
         assertTrue(drillers.schedule().points().stream()
                 .allMatch(p -> p.closest().orElseThrow().margin() < 0));
-        assertEquals(
-                List.of("9 5/8 in casing"),
-                wells.input().casing().stream().map(c -> c.name()).toList());
     }
 }
