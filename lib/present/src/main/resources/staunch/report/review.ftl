@@ -76,7 +76,7 @@ ${css}
 </tbody>
 </table>
 </div>
-<p class="caption">Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down; of the formation while it is circulated past it, and of casing and equipment while it is circulated to surface. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MASP: maximum anticipated surface pressure, ${maspBasis}; a design load of wellhead, stack, casing and choke line with a verdict of its own, since it is no answer about circulating a kick. MAASP and margins rounded down, MASP up.</p>
+<p class="caption">A planning aid, to be verified by a competent person; <a href="#methods">cautions</a>. Tolerance: geometric annulus volume the influx fills at shut-in, at bottom-hole conditions, rounded down; of the formation while it is circulated past it, and of casing and equipment while it is circulated to surface. Least margin: of the exposed formation while the required (or detectable) influx is circulated out; below zero it breaks. MAASP: static, with the original mud from choke to the weak point; void once influx is above it. MASP: maximum anticipated surface pressure, ${maspBasis}; a design load of wellhead, stack, casing and choke line with a verdict of its own, since it is no answer about circulating a kick. MAASP and margins rounded down, MASP up.</p>
 </section>
 
 <section id="well">
@@ -189,7 +189,7 @@ ${css}
 <li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
 <li>Local regulations, the rig's own procedures and the judgement of certified well-control staff prevail over it.</li>
 <li>It answers for the inputs named here and nothing else; strengths that were not tested may be lower, pore pressures higher.</li>
-<li>What follows after an influx is worked out for one bubble of gas, mud that does not let it slip while it is pumped, and no annular friction. It plans; it does not guide a live well.</li>
+<li>What follows after an influx is worked out for one bubble of gas, mud that does not let it slip while it is pumped, and no annular friction unless the method counts it. It plans; it does not guide a live well.</li>
 <li>Equipment counts by its plain rating. Closing on, hanging off and shearing what is in the bore are not checked.</li>
 <li>"Not assessed" means that the question is open, not that the section holds.</li>
 </ul>
