@@ -60,6 +60,13 @@ final class EvidenceBuilder {
     private static final double RATIO_CONFLICT = 0.1;
     private static final double PRESSURE_CONFLICT = 2e6;
 
+    private static final Spikes.Asked<StrengthTest> TESTS =
+            new Spikes.Asked<>(StrengthTest::verticalDepth, StrengthTest::pressure, StrengthTest::name);
+    private static final Spikes.Asked<PressurePoint> POINTS =
+            new Spikes.Asked<>(PressurePoint::verticalDepth, PressurePoint::pressure, PressurePoint::name);
+    private static final Spikes.Asked<DrillingEvent> MET =
+            new Spikes.Asked<>(DrillingEvent::verticalDepth, DrillingEvent::pressure, DrillingEvent::name);
+
     private final Fields block;
     private final Placed<Datum> datum;
     private final CaseDirectory directory;
@@ -320,14 +327,16 @@ final class EvidenceBuilder {
                 files.add(new InputLine("offset_evidence." + recorded, shown));
                 switch (holds) {
                     case EvidenceRows.TESTS:
-                        return keep(
-                                OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites),
-                                shown,
-                                t -> keepTest(t.well(), t.value()),
-                                StrengthTest::source);
+                        OffsetRows<StrengthTest> read =
+                                OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites);
+                        warnings.addAll(Spikes.of(shown, read, t -> t.standing().title(), TESTS));
+                        return keep(read, shown, t -> keepTest(t.well(), t.value()), StrengthTest::source);
                     case "losses", "kicks", "mud_weights":
+                        OffsetRows<DrillingEvent> met =
+                                OffsetTables.events(path, format(f), eventColumns(f), EVENTS.get(holds), sites);
+                        warnings.addAll(Spikes.of(shown, met, e -> "", MET));
                         return keep(
-                                OffsetTables.events(path, format(f), eventColumns(f), EVENTS.get(holds), sites),
+                                met,
                                 shown,
                                 e -> events.computeIfAbsent(e.well(), n -> new ArrayList<>())
                                         .add(EvidenceRows.rounded(e.value())),
@@ -337,8 +346,11 @@ final class EvidenceBuilder {
                                 OffsetTables.pumpingTests(path, format(f), pumpingColumns(f), leakOff(f), sites),
                                 shown);
                     default:
+                        OffsetRows<PressurePoint> measured =
+                                OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites);
+                        warnings.addAll(Spikes.of(shown, measured, p -> "", POINTS));
                         return keep(
-                                OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites),
+                                measured,
                                 shown,
                                 p -> points.computeIfAbsent(p.well(), n -> new ArrayList<>())
                                         .add(EvidenceRows.rounded(p.value())),

@@ -33,6 +33,7 @@ final class MappedTable {
     static final int MOST_PROBLEMS = 100;
     private static final double ABSENT = 1e30;
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d(T.*)?");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+([.,]\\d+)?([eE][+-]?\\d+)?");
     private static final Pattern COMMA = Pattern.compile("[+-]?[\\d.]+,\\d+");
 
     private final String file;
@@ -200,7 +201,9 @@ final class MappedTable {
             if (number == 0) {
                 width = cells.size();
                 heading(cells, line, needed);
-            } else if (number > format.linesOfUnits()) {
+            } else if (number <= format.linesOfUnits()) {
+                units(cells, line, needed);
+            } else {
                 if (cells.size() != width) {
                     bad(
                             line,
@@ -266,6 +269,23 @@ final class MappedTable {
         }
         if (!problems.isEmpty()) {
             throw new DataFileFault(problems);
+        }
+    }
+
+    /** A row of data taken for one of units would be lost without a word. */
+    private void units(List<Cell> cells, int line, List<Needed> needed) throws DataFileFault {
+        for (Needed n : needed) {
+            int at = headings.get(n.column().heading());
+            if (n.measure() != null
+                    && at < cells.size()
+                    && NUMBER.matcher(cells.get(at).text()).matches()) {
+                throw new DataFileFault(new DataFileFault.Problem(
+                        file,
+                        line,
+                        n.column().heading(),
+                        "holds the number " + cells.get(at).text() + " where a line of units is stated",
+                        "state how many lines of units there are, or put the missing one in"));
+            }
         }
     }
 

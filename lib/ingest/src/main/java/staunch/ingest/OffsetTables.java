@@ -590,7 +590,12 @@ public final class OffsetTables {
         if (pressure instanceof PressureColumns.Downhole d) {
             return row.needed(d.column(), Measure.PRESSURE_ABSOLUTE);
         }
-        return row.needed(((PressureColumns.Surface) pressure).pressure(), Measure.PRESSURE_GAUGE);
+        TableColumn column = ((PressureColumns.Surface) pressure).pressure();
+        double gauge = row.needed(column, Measure.PRESSURE_GAUGE);
+        if (gauge < 0) {
+            throw row.problem(column, "is negative", "give the pressure of the gauge, or leave the cell empty");
+        }
+        return gauge;
     }
 
     private static double pressure(
