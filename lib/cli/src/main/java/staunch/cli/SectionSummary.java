@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import staunch.envelope.KickResult;
 import staunch.envelope.Masp;
 import staunch.envelope.SectionEnvelope;
@@ -28,6 +29,9 @@ final class SectionSummary {
             Verdict.Outcome.HOLDS, "green",
             Verdict.Outcome.NOT_SHUT_IN, "faint");
 
+    private static final String CAUTION =
+            "Planning aid: to be verified by a competent person. Local regulations, the rig's own"
+                    + " procedures and certified well-control staff prevail.";
     private static final int GAP = 2;
     private static final int LINE = 100;
 
@@ -52,11 +56,16 @@ final class SectionSummary {
             text.append('\n');
         }
         masps(text, envelope, units, width);
-        return text.append('\n')
-                .append((ResultWords.verdict(envelope.sections()) + " " + ResultWords.maspFailures(envelope.sections()))
-                        .strip())
-                .append('\n')
-                .toString();
+        text.append('\n');
+        Stream.of(
+                        ResultWords.verdict(envelope.sections()) + " "
+                                + ResultWords.maspFailures(envelope.sections(), units),
+                        ResultWords.departures(envelope.options()),
+                        CAUTION)
+                .map(String::strip)
+                .filter(sentence -> !sentence.isEmpty())
+                .forEach(sentence -> text.append(folded(sentence, 0)).append('\n'));
+        return text.toString();
     }
 
     /** The design load of each section that has one, with what the ratings say. */

@@ -1,5 +1,7 @@
 package staunch.envelope;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -207,6 +209,35 @@ public record MethodOptions(
                     seawaterCredit,
                     depthStep,
                     depthCount);
+        }
+    }
+
+    /** Choices other than the defaults that bear on the answers, in plain words; empty where all are the defaults. */
+    public List<String> departures() {
+        List<String> list = new ArrayList<>();
+        departure(list, "kick tolerance", definition, DEFAULT.definition, definition.title());
+        departure(list, "drilled kick", drilledPressure, DEFAULT.drilledPressure, drilledPressure.title());
+        departure(list, "weak point", weakPoint, DEFAULT.weakPoint, weakPoint.title());
+        departure(list, "estimates", estimates, DEFAULT.estimates, estimates.title());
+        departure(list, "gas", gasModel, DEFAULT.gasModel, gasModel.title());
+        departure(list, "circulation", method, DEFAULT.method, method.title());
+        departure(list, "mud density", mudDensity, DEFAULT.mudDensity, mudDensity.title());
+        departure(list, "MASP", maspBasis, DEFAULT.maspBasis, maspBasis.title());
+        departure(
+                list,
+                "equivalent mud weights",
+                equivalentDensityFrom,
+                DEFAULT.equivalentDensityFrom,
+                "from " + equivalentDensityFrom.title());
+        departure(list, "influx", influx, DEFAULT.influx, influx.title());
+        departure(list, "annular friction", annularFriction, DEFAULT.annularFriction, annularFriction.title());
+        departure(list, "sea outside the stack", seawaterCredit, DEFAULT.seawaterCredit, "counts as back-up");
+        return list;
+    }
+
+    private static void departure(List<String> list, String subject, Object chosen, Object usual, String title) {
+        if (!chosen.equals(usual)) {
+            list.add(subject + ": " + title);
         }
     }
 

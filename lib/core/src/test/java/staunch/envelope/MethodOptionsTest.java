@@ -3,9 +3,11 @@ package staunch.envelope;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import staunch.control.CirculationMethod;
 
@@ -59,7 +61,15 @@ class MethodOptionsTest {
                 .map(c -> DynamicTest.dynamicTest(c.name(), () -> {
                     MethodOptions changed = c.there().apply(d);
                     assertNotEquals(d, changed);
+                    assertEquals(
+                            c.name().equals("depths") ? 0 : 1,
+                            changed.departures().size());
                     assertEquals(d, c.back().apply(changed));
                 }));
+    }
+
+    @Test
+    void theDefaultsAreNoDepartures() {
+        assertEquals(List.of(), MethodOptions.DEFAULT.departures());
     }
 }

@@ -102,7 +102,8 @@ final class ReviewModel {
         root.put("companions", List.of());
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
-        root.put("maspAnswer", ResultWords.maspFailures(envelope.sections()));
+        root.put("maspAnswer", ResultWords.maspFailures(envelope.sections(), units));
+        root.put("departures", ResultWords.departures(envelope.options()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
         root.put("maspBasis", envelope.options().maspBasis().title());
         root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));

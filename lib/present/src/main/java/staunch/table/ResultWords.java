@@ -268,15 +268,31 @@ public final class ResultWords {
         return String.join("; ", parts) + ".";
     }
 
-    /** The sections whose MASP reaches a rating, as a sentence; empty where there are none. */
-    public static String maspFailures(List<SectionEnvelope> sections) {
-        List<String> names = sections.stream()
-                .filter(s -> s.masp()
-                        .filter(m -> m.verdict().outcome() == Verdict.Outcome.FAILS)
-                        .isPresent())
-                .map(s -> s.plan().name())
-                .toList();
+    /**
+     * The sections whose MASP reaches a rating, as a sentence; empty where there are none. Where it does so by one basis and
+     * not by the other, the basis is named.
+     */
+    public static String maspFailures(List<SectionEnvelope> sections, UnitSystem units) {
+        List<String> names = new ArrayList<>();
+        for (SectionEnvelope section : sections) {
+            List<Masp> failing = section.masps().stream()
+                    .filter(m -> m.verdict().outcome() == Verdict.Outcome.FAILS)
+                    .toList();
+            if (failing.isEmpty()) {
+                continue;
+            }
+            String by = failing.size() == section.masps().size()
+                    ? ""
+                    : " (by " + basis(failing.get(0).basis(), units) + ")";
+            names.add(section.plan().name() + by);
+        }
         return names.isEmpty() ? "" : "MASP, a design load, reaches a rating in " + joined(names) + ".";
+    }
+
+    /** Methods chosen other than the defaults, as a sentence; empty where there are none. */
+    public static String departures(MethodOptions options) {
+        List<String> chosen = options.departures();
+        return chosen.isEmpty() ? "" : "Chosen instead of the defaults: " + String.join("; ", chosen) + ".";
     }
 
     private static String joined(List<String> names) {

@@ -53,6 +53,7 @@ ${css}
 <section id="summary">
 <h2>Section summary</h2>
 <p class="answer">${answer}<#if maspAnswer?has_content> ${maspAnswer}</#if></p>
+<#if departures?has_content><p class="departures">${departures}</p></#if>
 <#if companions?has_content><p class="companions">Beside this page: <#list companions as c><a href="${c.file?url_path('UTF-8')}">${c.title}</a><#sep>, </#list></p></#if>
 <div class="scroll">
 <table class="summary">
