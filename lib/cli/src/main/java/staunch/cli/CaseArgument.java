@@ -2,13 +2,19 @@ package staunch.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import staunch.design.MudRule;
+import staunch.design.Sensitivity;
+import staunch.design.ShoeSearch;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.Drilling;
 import staunch.envelope.SectionOperations;
+import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
 import staunch.ingest.CaseInput;
@@ -79,6 +85,39 @@ final class CaseArgument {
     List<SectionOperations> operations(Study study, UnitSystem units) {
         try {
             return study.operations();
+        } catch (Fault fault) {
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
+        }
+    }
+
+    /** Where the casing shoes of a design may stand. */
+    ShoeSearch shoes(Study study, MudRule mud, UnitSystem units, Terminal terminal) {
+        try (ProgressLine progress = new ProgressLine("shoes of " + study.design(), terminal)) {
+            return study.shoes(mud, progress);
+        } catch (Fault fault) {
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
+        }
+    }
+
+    /** Names of the sections of a design that are shut in on a kick. */
+    List<String> shutIn(Study study) {
+        return study.wellCase().design(study.design()).sections().stream()
+                .filter(s -> s.drilling() == Drilling.SHUT_IN)
+                .map(SectionPlan::name)
+                .toList();
+    }
+
+    /** What each input of sections of a design does to their verdict. */
+    List<Sensitivity> sensitivities(Study study, List<String> sections, UnitSystem units, Terminal terminal) {
+        try (ProgressLine progress = new ProgressLine("sensitivity of " + study.design(), terminal)) {
+            List<Sensitivity> found = new ArrayList<>();
+            for (String name : sections) {
+                progress.step(found.size(), sections.size(), name);
+                found.add(study.sensitivity(name));
+            }
+            return found;
         } catch (Fault fault) {
             throw new CommandFailure(
                     ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));

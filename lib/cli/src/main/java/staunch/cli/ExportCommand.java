@@ -4,12 +4,14 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import staunch.design.CasingDesign;
+import staunch.design.MudRule;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
@@ -22,7 +24,10 @@ import staunch.units.UnitSystem;
 /** {@code staunch export}: every table as a workbook or as CSV. */
 @Command(
         name = "export",
-        description = "Compute every section and write every table as a workbook (.xlsx), as CSV files, or as both.",
+        description = {
+            "Compute every section, the designs side by side, the shoe depths and the sensitivities, and write every table"
+                    + " as a workbook (.xlsx), as CSV files, or as both."
+        },
         mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
     @ParentCommand
@@ -67,7 +72,12 @@ final class ExportCommand implements Callable<Integer> {
         }
         List<CaseTables.Evaluated> evaluated = new ArrayList<>();
         for (int i = 0; i < studies.size(); i++) {
-            evaluated.add(new CaseTables.Evaluated(envelopes.get(i), argument.operations(studies.get(i), shown)));
+            Study study = studies.get(i);
+            evaluated.add(new CaseTables.Evaluated(
+                    envelopes.get(i),
+                    argument.operations(study, shown),
+                    Optional.of(argument.shoes(study, MudRule.AS_PLANNED, shown, main.terminal())),
+                    argument.sensitivities(study, argument.shutIn(study), shown, main.terminal())));
         }
         List<CaseTables.Entry> tables = CaseTables.of(wellCase, evaluated, shown);
         if (workbook != null) {

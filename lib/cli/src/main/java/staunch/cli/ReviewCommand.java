@@ -69,7 +69,8 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(
             names = "--notebook",
             paramLabel = "FILE",
-            description = "Notebook to run on the same case, design and units; its page is linked. May be repeated.")
+            description = "Notebook to run on the same case, design and units; its page is linked. It reads the case by"
+                    + " itself, without the folders of --with. May be repeated.")
     private List<Path> notebooks = List.of();
 
     @Override
@@ -98,10 +99,12 @@ final class ReviewCommand implements Callable<Integer> {
             }
         }
         List<NotebookRun> runs = runNotebooks(study.design(), shown, directory);
+        String without = argument.drops().isEmpty() ? "" : ", of the case without the folders of --with";
         List<ReviewPage.Companion> companions = Stream.concat(
                         runs.stream()
                                 .map(r -> r.page().getFileName().toString())
-                                .map(page -> new ReviewPage.Companion("notebook " + page.replace(".html", ""), page)),
+                                .map(page -> new ReviewPage.Companion(
+                                        "notebook " + page.replace(".html", "") + without, page)),
                         sheets.stream())
                 .toList();
         Path page = ReviewPage.write(review, shown, directory, companions);
@@ -112,7 +115,7 @@ final class ReviewCommand implements Callable<Integer> {
         main.terminal().out().println("Page: " + page);
         main.terminal().out().println("Record: " + record);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
-        runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
+        runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page() + without));
         sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s.file())));
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
     }

@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -15,8 +14,6 @@ import staunch.design.CasingDesign;
 import staunch.design.Sensitivity;
 import staunch.design.Study;
 import staunch.design.WellCase;
-import staunch.envelope.Drilling;
-import staunch.envelope.SectionPlan;
 import staunch.report.WholeFile;
 import staunch.table.ResultTable;
 import staunch.table.SensitivityTables;
@@ -78,29 +75,13 @@ final class SensitivityCommand implements Callable<Integer> {
 
     private List<Sensitivity> varied(Study study, UnitSystem shown) {
         CasingDesign chosen = study.wellCase().design(study.design());
-        List<String> names = sections.isEmpty()
-                ? chosen.sections().stream()
-                        .filter(s -> s.drilling() == Drilling.SHUT_IN)
-                        .map(SectionPlan::name)
-                        .toList()
-                : sections;
+        List<String> names = sections.isEmpty() ? argument.shutIn(study) : sections;
         try {
             names.forEach(chosen::section);
         } catch (Fault fault) {
             throw new CommandFailure(ExitCode.USAGE, "staunch: --section: " + fault.getMessage());
         }
-        try (ProgressLine progress = new ProgressLine("sensitivity of " + study.design(), main.terminal())) {
-            List<Sensitivity> found = new ArrayList<>();
-            for (String name : names) {
-                progress.step(found.size(), names.size(), name);
-                found.add(study.sensitivity(name));
-            }
-            return found;
-        } catch (Fault fault) {
-            throw new CommandFailure(
-                    ExitCode.CASE_FAULTS,
-                    argument.path() + ", design \"" + study.design() + "\": " + fault.text(shown));
-        }
+        return argument.sensitivities(study, names, shown, main.terminal());
     }
 
     private void write(WellCase wellCase, List<Sensitivity> found) throws IOException {

@@ -16,7 +16,6 @@ import staunch.design.WellCase;
 import staunch.report.WholeFile;
 import staunch.table.ResultTable;
 import staunch.table.ShoeTables;
-import staunch.units.Fault;
 import staunch.units.UnitSystem;
 
 /** {@code staunch shoes}: where the casing shoes of a design may stand. */
@@ -67,7 +66,7 @@ final class ShoesCommand implements Callable<Integer> {
         UnitSystem shown = units.or(wellCase.units());
         Study study = argument.study(
                 wellCase, design == null ? wellCase.designs().get(0).name() : design);
-        ShoeSearch search = search(study, shown);
+        ShoeSearch search = argument.shoes(study, mud, shown, main.terminal());
         if (file != null) {
             write(wellCase, search);
         }
@@ -75,16 +74,6 @@ final class ShoesCommand implements Callable<Integer> {
             print(wellCase, search, shown);
         }
         return ExitCode.OK;
-    }
-
-    private ShoeSearch search(Study study, UnitSystem shown) {
-        try (ProgressLine progress = new ProgressLine("shoes of " + study.design(), main.terminal())) {
-            return study.shoes(mud, progress);
-        } catch (Fault fault) {
-            throw new CommandFailure(
-                    ExitCode.CASE_FAULTS,
-                    argument.path() + ", design \"" + study.design() + "\": " + fault.text(shown));
-        }
     }
 
     private void write(WellCase wellCase, ShoeSearch search) throws IOException {

@@ -125,11 +125,28 @@ class MainTest {
         String summary = Files.readString(csv.resolve("base-section-summary.csv"));
         assertEquals(5, summary.lines().count(), summary);
         assertTrue(summary.startsWith("Section,Hole size [in],"), summary);
+        assertTrue(
+                Files.exists(csv.resolve("base-8-1-2-in-sensitivity-of-8-1-2-in.csv")),
+                written().toString());
         String register = Files.readString(csv.resolve("where-the-numbers-come-from.csv"));
         assertTrue(register.contains("earth.weak_zones[Burdock sand].strength,14.25 ppg,case.yaml,"), register);
         assertTrue(
                 register.contains("earth.pore_pressure.likely,6.25 ppg,pore-pressure.csv,3,Invented basin model"),
                 register);
+    }
+
+    @Test
+    void exportHoldsTheDesignsSideBySideAndTheShoes() throws IOException {
+        Path csv = folder.resolve("tables");
+        assertEquals(ExitCode.OK, run("export", demo, "--csv", csv.toString()));
+        List<String> names;
+        try (Stream<Path> files = Files.list(csv)) {
+            names = files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+        for (String part : List.of("steel", "maasp", "sensitivity")) {
+            assertTrue(names.stream().anyMatch(n -> n.contains(part)), part + " in " + names);
+        }
+        assertTrue(names.stream().filter(n -> n.contains("shoe")).count() >= 4, names.toString());
     }
 
     @Test
@@ -422,6 +439,13 @@ class MainTest {
         assertEquals("", err());
         assertTrue(Files.readString(directory.resolve("index.html")).contains("href=\"02-section-review.html\""));
         assertTrue(Files.readString(directory.resolve("02-section-review.html")).contains("m³"));
+        String drop = SOURCE.resolve("offset-drop").toString();
+        assertEquals(
+                ExitCode.OK,
+                run("review", demo, "--with", drop, "--notebook", notebook, "--out", directory.toString()));
+        assertTrue(out().contains("02-section-review.html, of the case without the folders of --with"), out());
+        assertTrue(Files.readString(directory.resolve("index.html"))
+                .contains("notebook 02-section-review, of the case without the folders of --with"));
         assertEquals(ExitCode.USAGE, run("review", demo, "--notebook", "nowhere.ipynb", "--out", directory.toString()));
         assertTrue(err().contains("nowhere.ipynb"), err());
     }

@@ -3,6 +3,10 @@ package staunch.table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import staunch.design.Comparison;
+import staunch.design.Sensitivity;
+import staunch.design.ShoeSearch;
 import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
 import staunch.envelope.BullheadingOutcome;
@@ -42,15 +46,26 @@ public final class CaseTables {
      *
      * @param envelope of every section
      * @param operations what follows after an influx into each section; may be empty
+     * @param shoes where its shoes may stand; empty where that was not searched
+     * @param sensitivities of its sections; may be empty
      */
-    public record Evaluated(WellEnvelope envelope, List<SectionOperations> operations) {
+    public record Evaluated(
+            WellEnvelope envelope,
+            List<SectionOperations> operations,
+            Optional<ShoeSearch> shoes,
+            List<Sensitivity> sensitivities) {
         public Evaluated {
             Objects.requireNonNull(envelope, "envelope");
             operations = List.copyOf(operations);
+            Objects.requireNonNull(shoes, "shoes");
+            sensitivities = List.copyOf(sensitivities);
         }
     }
 
-    /** Tables that have rows: of the case, then of each design, then of each of its sections. */
+    /**
+     * Tables that have rows: of the case, with its designs side by side where there are several, then of each design, then
+     * of each of its sections.
+     */
     public static List<Entry> of(WellCase wellCase, List<Evaluated> designs, UnitSystem units) {
         List<Entry> all = new ArrayList<>();
         EquivalentZero zero = EquivalentZero.of(wellCase.options().equivalentDensityFrom(), wellCase.datum());
@@ -58,6 +73,13 @@ public final class CaseTables {
         wellCase.evidence().ifPresent(e -> EvidenceTables.all(e, zero, units).forEach(t -> add(all, "", "", t)));
         wellCase.evidence()
                 .ifPresent(e -> e.pumped().forEach(p -> add(all, "", "", EvidenceTables.pumpingTest(p.pick(), units))));
+        if (designs.size() > 1) {
+            comparison(
+                    all,
+                    Comparison.of(
+                            wellCase, designs.stream().map(Evaluated::envelope).toList()),
+                    units);
+        }
         for (Evaluated evaluated : designs) {
             WellEnvelope envelope = evaluated.envelope();
             String design = envelope.design();
@@ -69,15 +91,30 @@ public final class CaseTables {
             add(all, design, "", Tables.criteria(wellCase.design(design), units));
             add(all, design, "", Tables.methods(envelope.options(), units));
             add(all, design, "", Tables.warnings(envelope.warnings(), units));
+            evaluated.shoes().ifPresent(search -> {
+                add(all, design, "", ShoeTables.shallowest(search, units));
+                add(all, design, "", ShoeTables.stretches(search, units));
+                add(all, design, "", ShoeTables.joint(search, units));
+            });
             for (SectionEnvelope section : envelope.sections()) {
                 section(all, design, section, units);
                 evaluated.operations().stream()
                         .filter(o -> o.section().equals(section.plan().name()))
                         .forEach(o -> operations(all, design, o, units));
+                evaluated.sensitivities().stream()
+                        .filter(x -> x.section().equals(section.plan().name()))
+                        .forEach(x -> add(all, design, x.section(), SensitivityTables.swings(x, units)));
             }
         }
         add(all, "", "", EvidenceTables.register(wellCase.register(), units));
         return List.copyOf(all);
+    }
+
+    private static void comparison(List<Entry> all, Comparison comparison, UnitSystem units) {
+        add(all, "", "", Tables.comparison(comparison, units));
+        add(all, "", "", Tables.dominance(comparison, units));
+        add(all, "", "", Tables.comparedMaasp(comparison, units));
+        add(all, "", "", Tables.steel(comparison, units));
     }
 
     private static void section(List<Entry> all, String design, SectionEnvelope section, UnitSystem units) {
