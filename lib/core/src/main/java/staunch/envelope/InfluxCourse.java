@@ -64,9 +64,13 @@ final class InfluxCourse {
     /** 0.1 ppg, kg/m³. */
     static final double TRADE_STEP = 0.1 * 0.45359237 / (231 * 0.0254 * 0.0254 * 0.0254);
 
-    private static final double BARITE = 4200;
+    /** Density of the weighting material where the case gives none, kg/m³. */
+    static final double BARITE = 4200;
+
     private static final int START_UP_STEPS = 4;
-    private static final double GAS_LEFT = 0.1;
+    /** Gas that ends lubricate and bleed where the case gives none, m³. */
+    static final double GAS_LEFT = 0.1;
+
     private static final double LARGEST_STEP = 50;
 
     /** Shear rate at which the mud resists the rise of gas: 3 rpm of the rheometer, 1/s. */

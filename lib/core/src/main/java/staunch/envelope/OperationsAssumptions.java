@@ -72,12 +72,10 @@ final class OperationsAssumptions {
                     "friction of the line that is pumped through is not counted: it adds to the pump pressure and to the load"
                             + " on the manifold",
                     DEFAULT));
-            list.add(new Assumption(
-                    "riser",
-                    "sea of " + Math.round(EquipmentLimits.seawaterDensity(input.datum()))
-                            + " kg/m³ stands on the well where it parts; lines hold the section's mud unless the case says"
-                            + " otherwise",
-                    DEFAULT));
+            Wording sea = Wording.of(
+                    "sea of {} stands on the well where it parts; lines hold the section's mud unless the case says otherwise",
+                    Amount.of(EquipmentLimits.seawaterDensity(input.datum()), Measure.DENSITY));
+            list.add(new Assumption("riser", sea.text(), DEFAULT, sea.amounts()));
         }
         closedWell(plan, list);
         return list;
@@ -98,8 +96,12 @@ final class OperationsAssumptions {
             list.add(new Assumption("kill mud overbalance", "none beyond rounding", DEFAULT));
         }
         if (mud.material().isEmpty()) {
+            Wording barite = Wording.of("barite of {}", Amount.of(InfluxCourse.BARITE, Measure.DENSITY));
             list.add(new Assumption(
-                    "weighting material", "barite of 4200 kg/m³", "API Spec 13A asks for at least that; from memory"));
+                    "weighting material",
+                    barite.text(),
+                    "API Spec 13A asks for at least that; from memory",
+                    barite.amounts()));
         }
         if (plan.activeVolume().isEmpty()) {
             list.add(new Assumption(
@@ -135,7 +137,8 @@ final class OperationsAssumptions {
             list.add(new Assumption("string", "closed off by a float, which makes the well stiffer", DEFAULT));
         }
         if (operations.lubrication().left().isEmpty()) {
-            list.add(new Assumption("lubricate and bleed", "ends when 0.1 m³ of gas is left", DEFAULT));
+            Wording end = Wording.of("ends when {} of gas is left", Amount.of(InfluxCourse.GAS_LEFT, Measure.VOLUME));
+            list.add(new Assumption("lubricate and bleed", end.text(), DEFAULT, end.amounts()));
         }
     }
 }

@@ -377,11 +377,21 @@ public final class SectionEvaluator {
      */
     private static Verdict combined(KickCheck drilled, KickCheck swabbed, Verdict window) {
         List<Verdict> checks = new ArrayList<>();
-        if (counts(drilled, swabbed)) {
-            checks.add(named("drilled kick", drilled.verdict()));
-        }
-        if (counts(swabbed, drilled)) {
-            checks.add(named("swabbed kick", swabbed.verdict()));
+        boolean both = counts(drilled, swabbed) && counts(swabbed, drilled);
+        if (both && saysTheSame(drilled.verdict(), swabbed.verdict())) {
+            Verdict same = drilled.verdict();
+            String governing = joined(
+                    Stream.of(same.governing(), swabbed.verdict().governing()).filter(g -> !g.isEmpty()));
+            checks.add(named(
+                    "drilled and swabbed kick",
+                    new Verdict(same.outcome(), same.statement(), governing, same.amounts())));
+        } else {
+            if (counts(drilled, swabbed)) {
+                checks.add(named("drilled kick", drilled.verdict()));
+            }
+            if (counts(swabbed, drilled)) {
+                checks.add(named("swabbed kick", swabbed.verdict()));
+            }
         }
         checks.add(named("", window));
         Verdict.Outcome worst = checks.stream()
@@ -404,6 +414,14 @@ public final class SectionEvaluator {
                 worst.title() + ": " + statement.text(),
                 joined(decisive.stream().map(Verdict::governing).filter(g -> !g.isEmpty())),
                 statement.amounts());
+    }
+
+    /** Fails or is not assessed for one reason, which is then told once. */
+    private static boolean saysTheSame(Verdict drilled, Verdict swabbed) {
+        return drilled.outcome() != Verdict.Outcome.HOLDS
+                && drilled.outcome() == swabbed.outcome()
+                && drilled.statement().equals(swabbed.statement())
+                && drilled.amounts().equals(swabbed.amounts());
     }
 
     private static boolean counts(KickCheck kick, KickCheck other) {

@@ -16,7 +16,7 @@ class VerdictTest {
     @Test
     void namesEveryCheckThatFails() {
         Verdict verdict = Wells.standard().required(25).evaluate().verdict();
-        assertEquals("fails: drilled kick at the formation; swabbed kick at the formation", verdict.statement());
+        assertEquals("fails: drilled and swabbed kick at the formation", verdict.statement());
         assertEquals("shoe of 9 5/8 in casing, top of the influx at the weak point", verdict.governing());
     }
 

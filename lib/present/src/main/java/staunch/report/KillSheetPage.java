@@ -4,10 +4,12 @@ import java.io.IOException;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import staunch.chart.ChartImage;
@@ -50,14 +52,44 @@ public final class KillSheetPage {
      * @param section name of the hole section
      * @param datum what depths count from
      * @param basis what the readings at shut-in are: of a planned kick, or seen
+     * @param fileName name of the sheet's files, without ending
      */
-    public record Subject(CaseHeader header, String design, String section, String datum, String basis) {
-        /** Name of the sheet's files, without ending. */
-        public String fileName() {
+    public record Subject(
+            CaseHeader header, String design, String section, String datum, String basis, String fileName) {
+        /** The same of a section whose name is like no other's. */
+        public Subject(CaseHeader header, String design, String section, String datum, String basis) {
+            this(header, design, section, datum, basis, fileName(section, List.of()));
+        }
+
+        /**
+         * Name for the files of a section's sheet: letters and figures of its name. Of sections told apart by other signs
+         * alone, the later ones get a number.
+         *
+         * @param section name of the hole section
+         * @param sections names of all hole sections of the casing design, in order
+         */
+        static String fileName(String section, List<String> sections) {
+            Set<String> taken = new HashSet<>();
+            for (String other : sections) {
+                String name = free(other, taken);
+                if (other.equals(section)) {
+                    return name;
+                }
+                taken.add(name);
+            }
+            return free(section, taken);
+        }
+
+        private static String free(String section, Set<String> taken) {
             String letters = section.toLowerCase(Locale.ROOT)
                     .replaceAll("[^a-z0-9]+", "-")
                     .replaceAll("^-|-$", "");
-            return "kill-sheet-" + (letters.isEmpty() ? Integer.toHexString(section.hashCode()) : letters);
+            String name = "kill-sheet-" + (letters.isEmpty() ? Integer.toHexString(section.hashCode()) : letters);
+            String free = name;
+            for (int i = 2; taken.contains(free); i++) {
+                free = name + "-no-" + i;
+            }
+            return free;
         }
     }
 

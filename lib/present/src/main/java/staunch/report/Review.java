@@ -8,6 +8,7 @@ import staunch.design.WellCase;
 import staunch.envelope.KickOperations;
 import staunch.envelope.KillSheetOutcome;
 import staunch.envelope.SectionOperations;
+import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
@@ -55,12 +56,18 @@ public record Review(WellCase wellCase, WellEnvelope envelope, List<SectionOpera
     /** The same for a section whose envelope was not worked out. */
     public static KillSheetPage.Subject subject(
             WellCase wellCase, Place place, KickOperations.Followed followed, UnitSystem units) {
+        List<String> sections = wellCase.designs().stream()
+                .filter(d -> d.name().equals(place.design()))
+                .flatMap(d -> d.sections().stream())
+                .map(SectionPlan::name)
+                .toList();
         return new KillSheetPage.Subject(
                 wellCase.header(),
                 place.design(),
                 place.section(),
                 wellCase.datum().name(),
                 "planned " + followed.kick().scenario().title() + " of "
-                        + units.text(followed.volume(), Measure.VOLUME));
+                        + units.text(followed.volume(), Measure.VOLUME),
+                KillSheetPage.Subject.fileName(place.section(), sections));
     }
 }

@@ -128,4 +128,15 @@ class KillSheetPageTest {
         assertEquals(KillSheetPage.html(subject("8 1/2 in"), sheet, UnitSystem.METRIC), Files.readString(page));
         assertArrayEquals(KillSheetPage.pdf(subject("8 1/2 in"), sheet, UnitSystem.METRIC), Files.readAllBytes(pdf));
     }
+
+    @Test
+    void sectionsToldApartBySignsAloneGetFilesOfTheirOwn() {
+        List<String> names = List.of("8 1/2 in", "8-1/2 in", "8 1/2 IN", "6 in", "8 1/2 in no 2");
+        List<String> files = names.stream()
+                .map(n -> KillSheetPage.Subject.fileName(n, names))
+                .toList();
+        assertEquals("kill-sheet-8-1-2-in", files.get(0));
+        assertEquals("kill-sheet-6-in", files.get(3));
+        assertEquals(names.size(), files.stream().distinct().count());
+    }
 }
