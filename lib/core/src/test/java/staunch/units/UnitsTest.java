@@ -10,6 +10,7 @@ import static staunch.units.Quantities.ppg;
 import static staunch.units.Quantities.psi;
 import static staunch.units.Quantities.quantity;
 
+import java.util.List;
 import java.io.IOException;
 import java.lang.reflect.Method;
 import java.math.RoundingMode;
@@ -277,6 +278,20 @@ class UnitsTest {
         String page = Files.readString(Path.of(System.getProperty("staunch.root"), "docs", "units.md"));
         for (String symbol : UnitSymbol.symbols()) {
             assertTrue(symbol.isEmpty() || page.contains("`" + symbol + "`"), symbol);
+        }
+    }
+
+    @Test
+    void aWholeNumberHeldInSiIsNotRoundedUpToTheNext() {
+        for (int tenths = 1; tenths <= 2000; tenths++) {
+            double volume = UnitSystem.FIELD.toSi(tenths / 10.0, Measure.VOLUME);
+            for (double si : new double[] {volume, volume * (1 + 1e-10), volume * (1 - 1e-10)}) {
+                for (RoundingMode rounding : List.of(RoundingMode.CEILING, RoundingMode.FLOOR)) {
+                    assertEquals(
+                            tenths / 10 + "." + tenths % 10 + " bbl",
+                            UnitSystem.FIELD.text(si, Measure.VOLUME, rounding));
+                }
+            }
         }
     }
 }
