@@ -10,13 +10,13 @@ import static staunch.units.Quantities.ppg;
 import static staunch.units.Quantities.psi;
 import static staunch.units.Quantities.quantity;
 
-import java.util.List;
 import java.io.IOException;
 import java.lang.reflect.Method;
 import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import javax.measure.IncommensurableException;
 import javax.measure.format.UnitFormat;
