@@ -54,13 +54,7 @@ final class AnnularLosses {
             FlowModel model = flowModel(mud.rheometer().get());
             FrictionProfile.Flow flow =
                     new FrictionProfile.Flow(new FlowingMud(mud.density(), model), rate.getAsDouble());
-            Annulus annulus = Annulus.of(new AnnulusGeometry(
-                    input.casing(),
-                    plan.hole(),
-                    plan.string().get(),
-                    plan.bottomDepth(),
-                    input.datum().stackDepth(),
-                    plan.bottomDepth()));
+            Annulus annulus = annulus(input);
             return new AnnularLosses(
                     Optional.of(flow),
                     new AnnularLoss.Computed(
@@ -75,6 +69,18 @@ final class AnnularLosses {
                     new AnnularLoss.NotAssessed(
                             fault.wording().text(), "", fault.wording().amounts()));
         }
+    }
+
+    /** The annulus of a section that has a string, bit on bottom. */
+    static Annulus annulus(SectionInput input) {
+        SectionPlan plan = input.plan();
+        return Annulus.of(new AnnulusGeometry(
+                input.casing(),
+                plan.hole(),
+                plan.string().orElseThrow(),
+                plan.bottomDepth(),
+                input.datum().stackDepth(),
+                plan.bottomDepth()));
     }
 
     /** Herschel–Bulkley where the slow readings give its yield stress, Bingham plastic from the two fast ones. */

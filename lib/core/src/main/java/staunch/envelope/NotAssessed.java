@@ -25,7 +25,8 @@ public record NotAssessed(String reason, String missing, List<Amount> amounts)
                 KillSheetOutcome,
                 SurfaceGasOutcome,
                 SurfaceGasOutcome.SeparatorOutcome,
-                RiserOutcome {
+                RiserOutcome,
+                MudFlowOutcome {
     public NotAssessed {
         Objects.requireNonNull(reason, "reason");
         Objects.requireNonNull(missing, "missing");

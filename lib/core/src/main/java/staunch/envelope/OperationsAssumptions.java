@@ -77,6 +77,13 @@ final class OperationsAssumptions {
                     Amount.of(EquipmentLimits.seawaterDensity(input.datum()), Measure.DENSITY));
             list.add(new Assumption("riser", sea.text(), DEFAULT, sea.amounts()));
         }
+        if (operations.trippingSpeed().isPresent()) {
+            list.add(new Assumption(
+                    "swab and surge",
+                    "bit on bottom at a steady speed, clinging constant 0.45, peak of a stand 1.5 times its mean; the whole"
+                            + " change taken at every exposed depth; no inertia, no gel",
+                    "Burkhardt 1961"));
+        }
         closedWell(plan, list);
         return list;
     }

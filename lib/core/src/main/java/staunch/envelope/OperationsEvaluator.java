@@ -84,14 +84,20 @@ public final class OperationsEvaluator {
     private SectionOperations evaluate() {
         if (plan.drilling() != Drilling.SHUT_IN) {
             NotAssessed not = new NotAssessed("not shut in: " + plan.drilling().title(), "");
-            return new SectionOperations(plan.name(), not, not, not, List.of(), List.of());
+            return new SectionOperations(plan.name(), not, not, not, not, List.of(), List.of());
         }
         Model model = Model.of(input, input.options().estimates());
         chokeLine();
         KickOperations drilled = follow(Scenario.DRILLED, model);
         KickOperations swabbed = follow(Scenario.SWABBED, model);
         return new SectionOperations(
-                plan.name(), drilled, swabbed, riser(model), OperationsAssumptions.of(input), List.copyOf(warnings));
+                plan.name(),
+                drilled,
+                swabbed,
+                riser(model),
+                mudFlow(),
+                OperationsAssumptions.of(input),
+                List.copyOf(warnings));
     }
 
     /** A line that cannot be, or hardly, for the depth of the stack. */
@@ -115,6 +121,14 @@ public final class OperationsEvaluator {
             return RiserCheck.of(input, model);
         } catch (Fault fault) {
             return new NotAssessed(fault.getMessage(), "");
+        }
+    }
+
+    private MudFlowOutcome mudFlow() {
+        try {
+            return MudFlow.of(input);
+        } catch (Fault fault) {
+            return NotAssessed.of(fault);
         }
     }
 

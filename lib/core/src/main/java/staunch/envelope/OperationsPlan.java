@@ -27,6 +27,7 @@ import staunch.units.Si;
  * @param volumetric pressures of the volumetric method
  * @param lubrication of lubricate and bleed
  * @param bullheading of pumping the influx back
+ * @param trippingSpeed mean speed of the string while it is tripped, m/s, 0.001 to 10; without it no swab and surge
  */
 public record OperationsPlan(
         InfluxChoice influx,
@@ -39,7 +40,8 @@ public record OperationsPlan(
         Optional<MigrationBracket> migration,
         Volumetric volumetric,
         Lubrication lubrication,
-        Bullhead bullheading) {
+        Bullhead bullheading,
+        @Si("m/s") OptionalDouble trippingSpeed) {
     /** Nothing given. */
     public static final OperationsPlan NONE = new OperationsPlan(
             new InfluxChoice.RequiredOrDetectable(),
@@ -52,7 +54,8 @@ public record OperationsPlan(
             Optional.empty(),
             new Volumetric(OptionalDouble.empty(), OptionalDouble.empty()),
             new Lubrication(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
-            new Bullhead(OptionalDouble.empty(), OptionalDouble.empty()));
+            new Bullhead(OptionalDouble.empty(), OptionalDouble.empty()),
+            OptionalDouble.empty());
 
     public OperationsPlan {
         Objects.requireNonNull(influx, "influx");
@@ -66,6 +69,52 @@ public record OperationsPlan(
         Objects.requireNonNull(volumetric, "volumetric");
         Objects.requireNonNull(lubrication, "lubrication");
         Objects.requireNonNull(bullheading, "bullheading");
+        trippingSpeed.ifPresent(v -> Check.within("tripping speed", v, 1e-3, 10, Measure.SPEED));
+    }
+
+    /** A plan that says nothing of tripping. */
+    public OperationsPlan(
+            InfluxChoice influx,
+            @Si("m3/s") OptionalDouble killRate,
+            @Si("m3") OptionalDouble surfaceLineVolume,
+            KillMud killMud,
+            Optional<KillSheetInput.Options> killSheet,
+            Optional<Integer> startUpSteps,
+            Yielding yielding,
+            Optional<MigrationBracket> migration,
+            Volumetric volumetric,
+            Lubrication lubrication,
+            Bullhead bullheading) {
+        this(
+                influx,
+                killRate,
+                surfaceLineVolume,
+                killMud,
+                killSheet,
+                startUpSteps,
+                yielding,
+                migration,
+                volumetric,
+                lubrication,
+                bullheading,
+                OptionalDouble.empty());
+    }
+
+    /** The same plan with the string tripped at a speed. */
+    public OperationsPlan withTrippingSpeed(@Si("m/s") double speed) {
+        return new OperationsPlan(
+                influx,
+                killRate,
+                surfaceLineVolume,
+                killMud,
+                killSheet,
+                startUpSteps,
+                yielding,
+                migration,
+                volumetric,
+                lubrication,
+                bullheading,
+                OptionalDouble.of(speed));
     }
 
     /** Which influx is followed. */

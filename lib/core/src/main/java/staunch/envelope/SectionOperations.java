@@ -12,6 +12,7 @@ import staunch.units.Warning;
  * @param drilled course of the drilled kick
  * @param swabbed course of the swabbed kick
  * @param riser what a subsea well loses with its riser
+ * @param mudFlow friction of the mud while pumped slowly and while the string is tripped
  * @param assumptions choices and defaults behind the results
  * @param warnings what is suspicious
  */
@@ -20,6 +21,7 @@ public record SectionOperations(
         KickOperations drilled,
         KickOperations swabbed,
         RiserOutcome riser,
+        MudFlowOutcome mudFlow,
         List<Assumption> assumptions,
         List<Warning> warnings) {
     public SectionOperations {
@@ -27,6 +29,7 @@ public record SectionOperations(
         Objects.requireNonNull(drilled, "drilled");
         Objects.requireNonNull(swabbed, "swabbed");
         Objects.requireNonNull(riser, "riser");
+        Objects.requireNonNull(mudFlow, "mudFlow");
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
     }

@@ -22,7 +22,7 @@ import staunch.well.Datum;
 import staunch.well.WellPath;
 
 class OperationsEvaluatorTest {
-    private static final OperationsPlan FULL = new OperationsPlan(
+    static final OperationsPlan FULL = new OperationsPlan(
             new InfluxChoice.RequiredOrDetectable(),
             OptionalDouble.empty(),
             OptionalDouble.of(1.5),

@@ -535,7 +535,9 @@ final class CaseKeys {
                     .without("Volumetric method, lubricate and bleed."),
             Key.of("lubrication", new Nested(LUBRICATION, true), "Lubricate and bleed after it."),
             Key.of("bullheading", new Nested(BULLHEADING, true), "Pumping the influx back.")
-                    .without("Bullheading."));
+                    .without("Bullheading."),
+            amount("tripping_speed", Measure.SPEED, 1e-3, 10, "Mean speed of the string while it is tripped.")
+                    .without("Swab and surge."));
 
     private static final List<Key> SECTION_COMMON = List.of(
             Key.of("drilling", new Choice(Drilling.class), "Whether the well can be shut in.")

@@ -50,7 +50,8 @@ final class OperationsBuilder {
                         amount(lubrication, "left")),
                 new OperationsPlan.Bullhead(
                         bullheading.map(f -> rate("rate", f, pumpOutput, log)).orElse(OptionalDouble.empty()),
-                        amount(bullheading, "injection_above")));
+                        amount(bullheading, "injection_above")),
+                operations.amount("tripping_speed"));
     }
 
     private OperationsPlan.InfluxChoice influx() {

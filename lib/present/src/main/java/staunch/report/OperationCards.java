@@ -1,5 +1,6 @@
 package staunch.report;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import staunch.envelope.KickOperations;
 import staunch.envelope.KillSheetOutcome;
 import staunch.envelope.LubricationOutcome;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.MudFlowOutcome;
 import staunch.envelope.NotAssessed;
 import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
@@ -81,6 +83,12 @@ final class OperationCards {
                     "Without the riser",
                     Map.of("outcome", OperationWords.riser(riser, units)),
                     List.of(OperationTables.riser(riser, units))));
+        }
+        if (result instanceof MudFlowOutcome.Computed flow) {
+            List<ResultTable> tables = new ArrayList<>(List.of(OperationTables.mudFlow(flow, units)));
+            flow.trip().ifPresent(t -> tables.add(OperationTables.trip(t, units)));
+            return Optional.of(
+                    new Parts("Friction of the mud", Map.of("outcome", OperationWords.mudFlow(flow, units)), tables));
         }
         if (result instanceof HandPressure hand) {
             ResultTable steps = OperationTables.byHand(hand, units);

@@ -34,6 +34,7 @@ import staunch.envelope.LubricationOutcome;
 import staunch.envelope.Maasp;
 import staunch.envelope.Masp;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.MudFlowOutcome;
 import staunch.envelope.NotAssessed;
 import staunch.envelope.PressureWindow;
 import staunch.envelope.RiserOutcome;
@@ -282,6 +283,10 @@ final class ReviewModel {
         }
         if (operations.riser() instanceof RiserOutcome.Computed riser) {
             tables.add(OperationTables.riser(riser, units));
+        }
+        if (operations.mudFlow() instanceof MudFlowOutcome.Computed flow) {
+            tables.add(OperationTables.mudFlow(flow, units));
+            flow.trip().ifPresent(t -> tables.add(OperationTables.trip(t, units)));
         }
         if (kick.drillers() instanceof CirculationOutcome.Computed drillers) {
             drillers.byHand().forEach(h -> tables.add(OperationTables.byHand(h, units)));

@@ -28,6 +28,7 @@ import staunch.envelope.HandCalculation;
 import staunch.envelope.HandPressure;
 import staunch.envelope.KickOperations.WatchedDepth;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.MudFlowOutcome;
 import staunch.envelope.NotAssessed;
 import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
@@ -58,6 +59,8 @@ public final class OperationTables {
             String words = OperationWords.riser(riser, units);
             rows.add(new Row("Without the riser", words, words));
         }
+        String flow = OperationWords.mudFlow(operations.mudFlow(), units);
+        rows.add(new Row("Pumped slowly and tripped", flow, flow));
         return new Rows<>(rows, units)
                 .text("Question", Row::question)
                 .text("Drilled kick", Row::drilled)
@@ -320,7 +323,11 @@ public final class OperationTables {
 
     /** Friction against the pump rate. */
     public static ResultTable friction(FrictionCurve curve, UnitSystem units) {
-        return new Rows<>(curve.points(), units)
+        return friction(curve.points(), "Friction", units);
+    }
+
+    private static ResultTable friction(List<FrictionCurve.Point> points, String name, UnitSystem units) {
+        return new Rows<>(points, units)
                 .number("Rate", Measure.FLOW_RATE, HALF_EVEN, FrictionCurve.Point::rate)
                 .number("Annulus", Measure.PRESSURE_DIFFERENCE, CEILING, FrictionCurve.Point::annulus)
                 .number("String, without bit", Measure.PRESSURE_DIFFERENCE, CEILING, FrictionCurve.Point::string)
@@ -330,7 +337,30 @@ public final class OperationTables {
                         Measure.EQUIVALENT_DENSITY,
                         CEILING,
                         FrictionCurve.Point::equivalentDensity)
-                .table("Friction", "Losses rounded up; the density counts the friction of the annulus alone.");
+                .table(name, "Losses rounded up; the density counts the friction of the annulus alone.");
+    }
+
+    /** Friction of the mud at the section's own rates. */
+    public static ResultTable mudFlow(MudFlowOutcome.Computed flow, UnitSystem units) {
+        return friction(flow.rates(), "Friction at the section's slow rates", units);
+    }
+
+    /** Swab and surge. */
+    public static ResultTable trip(MudFlowOutcome.Trip trip, UnitSystem units) {
+        List<String[]> rows = new ArrayList<>();
+        row(rows, "Speed of the string", units.text(trip.speed(), Measure.SPEED));
+        row(rows, "End of the string", trip.end().title());
+        row(rows, "Swab, pulling out", difference(trip.swab(), units));
+        row(rows, "Least overbalance then", margin(trip.pulling(), units));
+        row(rows, "Surge, running in", difference(trip.surge(), units));
+        row(rows, "Least margin to strength then", margin(trip.running(), units));
+        return pairs(rows, units, "Swab and surge", "Loads rounded up, margins down.");
+    }
+
+    private static String margin(Optional<MudFlowOutcome.LeastMargin> least, UnitSystem units) {
+        return least.map(l -> units.text(l.margin(), Measure.PRESSURE_DIFFERENCE, FLOOR) + " at "
+                        + units.text(l.verticalDepth(), Measure.DEPTH) + " TVD")
+                .orElse("not assessed: not known over the whole open hole");
     }
 
     /** What a kill sheet starts from. */

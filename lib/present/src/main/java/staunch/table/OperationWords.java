@@ -7,6 +7,7 @@ import staunch.control.Bullheading;
 import staunch.control.CirculationMethod;
 import staunch.control.CirculationPoint;
 import staunch.control.ClosestLimit;
+import staunch.control.FrictionCurve;
 import staunch.control.VolumetricMethod;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
@@ -14,6 +15,7 @@ import staunch.envelope.KickOperations;
 import staunch.envelope.KillSheetOutcome;
 import staunch.envelope.LubricationOutcome;
 import staunch.envelope.MigrationOutcome;
+import staunch.envelope.MudFlowOutcome;
 import staunch.envelope.NotAssessed;
 import staunch.envelope.RiserOutcome;
 import staunch.envelope.SurfaceGasOutcome;
@@ -161,6 +163,31 @@ public final class OperationWords {
         return rate + "; " + held
                 + units.text(separator.pressure(), Measure.PRESSURE_GAUGE, RoundingMode.CEILING) + " against "
                 + units.text(separator.mudLeg(), Measure.PRESSURE_DIFFERENCE, RoundingMode.FLOOR) + over;
+    }
+
+    /** Equivalent circulating density at the slowest and fastest of the slow rates, swab and surge. */
+    public static String mudFlow(MudFlowOutcome outcome, UnitSystem units) {
+        if (outcome instanceof NotAssessed not) {
+            return not.summary(units);
+        }
+        MudFlowOutcome.Computed flow = (MudFlowOutcome.Computed) outcome;
+        FrictionCurve.Point fastest = flow.rates().get(flow.rates().size() - 1);
+        String pumped = "equivalent circulating density "
+                + units.text(fastest.equivalentDensity(), Measure.EQUIVALENT_DENSITY, RoundingMode.CEILING) + " at "
+                + units.text(fastest.rate(), Measure.FLOW_RATE);
+        return flow.trip()
+                .map(t -> pumped + "; tripped at " + units.text(t.speed(), Measure.SPEED) + ": swab "
+                        + units.text(t.swab(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING) + ", surge "
+                        + units.text(t.surge(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
+                        + t.pulling()
+                                .filter(l -> l.margin() < 0)
+                                .map(l -> "; pulling out lets the well flow")
+                                .orElse("")
+                        + t.running()
+                                .filter(l -> l.margin() < 0)
+                                .map(l -> "; running in breaks the formation")
+                                .orElse(""))
+                .orElse(pumped);
     }
 
     /** What is lost with the riser of a subsea well. */
