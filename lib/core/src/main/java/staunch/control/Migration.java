@@ -26,7 +26,7 @@ import staunch.units.Si;
  * turns downwards on the way to surface.
  */
 public final class Migration {
-    private static final int STEPS = 50;
+    private static final int STEPS = 40;
     private static final double DEPTH_TOLERANCE = 1e-6;
 
     /** Points closer together say nothing about the course of the pressure, m. */
