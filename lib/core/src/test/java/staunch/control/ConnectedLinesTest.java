@@ -13,7 +13,7 @@ import staunch.units.RangeFault;
 
 class ConnectedLinesTest {
     /** At rest both columns weigh the same: what is left of one, and what has come into the other. */
-    @Property
+    @Property(seed = "1")
     void columnsWeighTheSameAtTheStack(
             @ForAll @DoubleRange(min = 1000, max = 2200) double one,
             @ForAll @DoubleRange(min = 1000, max = 2200) double other,

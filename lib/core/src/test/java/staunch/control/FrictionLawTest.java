@@ -23,7 +23,7 @@ class FrictionLawTest {
     }
 
     /** Every model with no yield stress and n = 1 is the Newtonian fluid, whatever the regime. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void modelsAgreeInTheNewtonianLimit(
             @ForAll @DoubleRange(min = 0.01, max = 5) double velocity,
             @ForAll @DoubleRange(min = 0.01, max = 0.2) double viscosity) {
@@ -38,7 +38,7 @@ class FrictionLawTest {
     }
 
     /** Hagen–Poiseuille 32 μ V/d² and the slot 48 μ V/d²; the blend adds 1/12 (Re/Re_c)²⁴, below 1e-8 up to half of Re_c. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void laminarNewtonianFlowIsExact(
             @ForAll @DoubleRange(min = 0.01, max = 0.5) double velocity,
             @ForAll @DoubleRange(min = 0.01, max = 0.99) double share) {
@@ -57,7 +57,7 @@ class FrictionLawTest {
     }
 
     /** Closed laminar forms of a power-law fluid, bore: (3n+1)/(4n) 8V/d; slot: (2n+1)/(3n) 12V/d. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void laminarPowerLawIsExact(
             @ForAll @DoubleRange(min = 0.2, max = 1) double n,
             @ForAll @DoubleRange(min = 0.05, max = 0.3) double velocity) {
@@ -73,7 +73,7 @@ class FrictionLawTest {
      * A Bingham plastic in laminar flow, bore, exact by Buckingham and Reiner: 8 μ V/d = τ (1 − 4/3 x + x⁴/3), x = τ_y/τ.
      * Slot: 12 μ V/d = τ (1 − 3/2 x + x³/2). The linear law lies above by at most the term it leaves out.
      */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void laminarBinghamLiesAboveTheExactSolutionByTheTermLeftOut(
             @ForAll @DoubleRange(min = 0.02, max = 0.3) double velocity,
             @ForAll @DoubleRange(min = 0.5, max = 20) double yield) {
@@ -117,7 +117,7 @@ class FrictionLawTest {
     }
 
     /** Turbulent Newtonian flow: A = 0.0786, B = 0.25, within 2 % of the factor of Blasius over its range. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void turbulentNewtonianFlowIsNearBlasius(@ForAll @DoubleRange(min = 5000, max = 100_000) double re) {
         double viscosity = 1e-3;
         double velocity = re * viscosity / (1000 * 0.1);
@@ -128,7 +128,7 @@ class FrictionLawTest {
         assertEquals(0.0791 / Math.pow(re, 0.25), f.frictionFactor(), 0.02 * f.frictionFactor());
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void frictionGrowsWithVelocity(
             @ForAll @DoubleRange(min = 0.02, max = 5) double velocity,
             @ForAll @DoubleRange(min = 0.3, max = 1) double n,

@@ -92,7 +92,7 @@ class HydraulicsTest {
     }
 
     /** The mud that clings in laminar Newtonian flow: half the speed in a narrow gap, less in a wide one. */
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void clingingMudMovesAtUpToHalfThePipesSpeed(@ForAll @DoubleRange(min = 0.05, max = 0.98) double alpha) {
         double here = PipeMovement.laminarClinging(new FlowChannel(0.3, 0.3 * alpha));
         double narrower = PipeMovement.laminarClinging(new FlowChannel(0.3, 0.3 * (alpha + 0.01)));
@@ -117,7 +117,7 @@ class HydraulicsTest {
     }
 
     /** The margin brings the pressure of the parted riser back to balance. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void theRiserMarginBalancesTheWellWithoutTheRiser(
             @ForAll @DoubleRange(min = 1100, max = 1900) double balancing,
             @ForAll @DoubleRange(min = 200, max = 2500) double water) {

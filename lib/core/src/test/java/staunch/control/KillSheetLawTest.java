@@ -41,7 +41,7 @@ class KillSheetLawTest {
      * ahead of the front. Bottom-hole pressure starts at the formation pressure and gains with depth what rounding up added,
      * no more. The simulation takes the same sharing of friction, which no well tells.
      */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void theScheduleHoldsBottomHolePressureWithinTheRounding(
             @ForAll @DoubleRange(min = 200, max = 2000) double kickOff,
             @ForAll @DoubleRange(min = 0, max = 90) double inclination,
@@ -69,7 +69,7 @@ class KillSheetLawTest {
     }
 
     /** What the front has passed is what was pumped; the last step is the bit at the final circulating pressure. */
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void volumesStrokesAndEndsAgree(
             @ForAll @DoubleRange(min = 0, max = 80) double inclination,
             @ForAll @DoubleRange(min = 5e5, max = 8e6) double shutIn) {
@@ -99,7 +99,7 @@ class KillSheetLawTest {
     }
 
     /** In a vertical well with one bore the straight line is exact. */
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "1")
     void inAVerticalWellOfOneBoreTheStraightLineIsRight(@ForAll @DoubleRange(min = 5e5, max = 8e6) double shutIn) {
         Annulus annulus = KillWells.annulus(
                 new DrillString(List.of(new StringComponent("drill pipe", 100, 0.127, 0.1086))), 3000, 0, 3000);
@@ -119,7 +119,7 @@ class KillSheetLawTest {
     }
 
     /** The extremes found lie at or beyond those of a fine scan, and no scan finds more. */
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "1")
     void theGreatestUnderbalanceIsFound(
             @ForAll @DoubleRange(min = 200, max = 1500) double kickOff,
             @ForAll @DoubleRange(min = 20, max = 90) double inclination) {
@@ -136,7 +136,7 @@ class KillSheetLawTest {
     }
 
     /** Kill mud in place of the old mud lowers what may stand at surface by exactly its heavier column. */
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void maaspFallsByTheHeavierColumn(@ForAll @DoubleRange(min = 5e5, max = 8e6) double shutIn) {
         KillSheet sheet = KillSheet.of(input(WellPath.vertical(3000), shutIn, 5, StringFriction.BY_LENGTH));
         KillSheet.WeakPointCheck check = sheet.weakPoint();
@@ -146,7 +146,7 @@ class KillSheetLawTest {
     }
 
     /** Mass and volume balance of weighting up. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void weightingUpConservesMassAndVolume(
             @ForAll @DoubleRange(min = 1, max = 400) double volume,
             @ForAll @DoubleRange(min = 1000, max = 1500) double from,

@@ -66,7 +66,7 @@ class MigrationLawTest {
     }
 
     /** Where nothing yields, and neither temperature nor bore change, gas carries its pressure up. */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void incompressibleWellsCarryBottomHolePressureUpByTheMudColumn(
             @ForAll @DoubleRange(min = 0.5, max = 12) double volume) {
         ClosedWell well = well(UNIFORM, IDEAL, ClosedWell.Yielding.RIGID, volume);
@@ -82,7 +82,7 @@ class MigrationLawTest {
     }
 
     /** The difference to the rigid well falls with the compressibility, in proportion at last. */
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void theCompressibleRiseTendsToTheRigidOne(@ForAll @DoubleRange(min = 1, max = 8) double volume) {
         double rigid = bottomHoleAtMiddle(0, volume);
         double before = rigid - bottomHoleAtMiddle(1e-9, volume);
@@ -107,7 +107,7 @@ class MigrationLawTest {
     }
 
     /** Rigid is the upper bound of every pressure, whatever yields. */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void rigidIsTheUpperBound(
             @ForAll @DoubleRange(min = 1, max = 8) double volume,
             @ForAll @DoubleRange(min = 0, max = 1) double compressible,
@@ -132,7 +132,7 @@ class MigrationLawTest {
      * stated at the pressure at rest at surface, the relation takes it where the gas is. It leaves out that mud which passes
      * the gas is compressed by the weight of the gas; 0.1 % is the finite rise.
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void theShareOfTheRigidRiseIsThatOfJohnsonAndTarvin(
             @ForAll @DoubleRange(min = 1, max = 5) double volume,
             @ForAll @DoubleRange(min = 1, max = 10) double tenths) {
@@ -154,7 +154,7 @@ class MigrationLawTest {
      * In a rigid well the gauge rises by the mud gradient less what cooling takes off: a small bubble of ideal gas at constant
      * volume loses p/T for each kelvin (Gay-Lussac), so that the share is 1 − (p/T) (dT/dz)/(ρ g).
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void coolingTakesOffTheShareOfTheRigidRise(@ForAll @DoubleRange(min = 0, max = 0.03) double perMetre) {
         ClosedWell well = new ClosedWell(
                 WellPath.vertical(3000),
@@ -206,7 +206,7 @@ class MigrationLawTest {
      * In a soft well the pressure at a depth peaks as the top of the gas arrives there and falls while the gas passes. A limit
      * just below the peak is reached, one just above is not.
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void aLimitAtThePeakOfACurveIsFound(@ForAll @DoubleRange(min = 900, max = 2400) double depth) {
         ClosedWell soft = well(UNIFORM, IDEAL, new ClosedWell.Yielding(5e-10, 2e-9, false, 0), 3);
         PressureLimit far = new PressureLimit("shoe", depth, 3.9e8);

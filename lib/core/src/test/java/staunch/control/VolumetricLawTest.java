@@ -23,7 +23,7 @@ class VolumetricLawTest {
     }
 
     /** From the moment the window is reached, bottom-hole pressure never leaves it. */
-    @Property(tries = 15)
+    @Property(tries = 15, seed = "1")
     void bottomHolePressureStaysInTheWindow(
             @ForAll @DoubleRange(min = 1, max = 6) double volume,
             @ForAll @DoubleRange(min = 3e5, max = 2e6) double working,
@@ -76,7 +76,7 @@ class VolumetricLawTest {
     }
 
     /** In one bore with rigid mud the bleed is the hand volume: the weight of the gas does not change. */
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void inOneBoreTheBleedIsTheHandVolume(@ForAll @DoubleRange(min = 3e5, max = 2e6) double working) {
         VolumetricMethod.Plan plan = new VolumetricMethod.Plan(
                 MigrationLawTest.well(MigrationLawTest.UNIFORM, MigrationLawTest.IDEAL, ClosedWell.Yielding.RIGID, 3),
@@ -101,7 +101,7 @@ class VolumetricLawTest {
     }
 
     /** Pumping stays in the window, gas only leaves, and each step lowers the casing pressure by the mud less the gas. */
-    @Property(tries = 15)
+    @Property(tries = 15, seed = "1")
     void lubricationHoldsTheWindowAndGetsTheGasOut(
             @ForAll @DoubleRange(min = 400, max = 1500) double level,
             @ForAll @DoubleRange(min = 3e5, max = 1.5e6) double window) {

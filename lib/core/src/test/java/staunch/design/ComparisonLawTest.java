@@ -48,7 +48,7 @@ class ComparisonLawTest {
                 outcome.verdict());
     }
 
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void aDesignDiffersInNothingFromItself(
             @ForAll @DoubleRange(min = 2000, max = 4200) double shoe,
             @ForAll @DoubleRange(min = 1450, max = 1800) double mud) {
@@ -67,7 +67,7 @@ class ComparisonLawTest {
         assertEquals(comparison.steel().get(0).mass(), comparison.steel().get(1).mass());
     }
 
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void theOrderOfDesignsDoesNotMatter(
             @ForAll @DoubleRange(min = 2000, max = 4200) double shoe,
             @ForAll @DoubleRange(min = 2000, max = 4200) double otherShoe,
@@ -103,7 +103,7 @@ class ComparisonLawTest {
     }
 
     /** Formation MAASP with one gradient of strength grows with the depth of the shoe, whatever else happens. */
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void aShallowerShoeNeverDominates(
             @ForAll @DoubleRange(min = 2000, max = 4000) double shoe,
             @ForAll @DoubleRange(min = 10, max = 200) double raised) {
@@ -114,7 +114,7 @@ class ComparisonLawTest {
     }
 
     /** With a lighter mud the same intensity loads the shoe less in every stage, and MAASP is greater. */
-    @Property(tries = 10)
+    @Property(tries = 10, seed = "1")
     void theLighterMudDominates(
             @ForAll @DoubleRange(min = 1450, max = 1750) double mud,
             @ForAll @DoubleRange(min = 5, max = 100) double heavier) {
@@ -244,7 +244,7 @@ class ComparisonLawTest {
     }
 
     /** Pressure at the choke with all the gas there never exceeds the formation pressure that drives it. */
-    @Property(tries = 5)
+    @Property(tries = 5, seed = "1")
     void theChokePeakStaysBelowTheFormationPressure(@ForAll @DoubleRange(min = 2000, max = 4200) double shoe) {
         WellCase wellCase = TwoSectionWell.with(TwoSectionWell.design("one", shoe, 1560));
         SectionOutcome outcome = below(

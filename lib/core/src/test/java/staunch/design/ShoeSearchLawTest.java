@@ -38,7 +38,7 @@ class ShoeSearchLawTest {
         return window.allowed().stream().anyMatch(s -> depth >= s.from() && depth <= s.to());
     }
 
-    @Property(tries = 12)
+    @Property(tries = 12, seed = "1")
     void aBoundaryHoldsAndAMetreBeyondItDoesNot(@ForAll @DoubleRange(min = 1420, max = 1830) double mud) {
         ShoeWindow window = search(TwoSectionWell.with(TwoSectionWell.design("one", PLANNED, mud)), MudRule.AS_PLANNED)
                 .window(STRING);
@@ -59,7 +59,7 @@ class ShoeSearchLawTest {
         }
     }
 
-    @Property(tries = 25)
+    @Property(tries = 25, seed = "1")
     void everyDepthIsWhatTheStretchItLiesInSays(
             @ForAll @DoubleRange(min = 1420, max = 1830) double mud,
             @ForAll @DoubleRange(min = 502, max = PLANNED) double shoe) {
@@ -130,7 +130,7 @@ class ShoeSearchLawTest {
     }
 
     /** Deeper TD, heavier mud: what the lightest mud holds, the search with it allows at least as much. */
-    @Property(tries = 6)
+    @Property(tries = 6, seed = "1")
     void theLightestMudAllowsNoLess(@ForAll @DoubleRange(min = 1420, max = 1830) double mud) {
         WellCase wellCase = TwoSectionWell.with(TwoSectionWell.design("one", PLANNED, mud));
         ShoeWindow planned = search(wellCase, MudRule.AS_PLANNED).window(STRING);

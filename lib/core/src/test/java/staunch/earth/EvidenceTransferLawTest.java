@@ -113,7 +113,7 @@ class EvidenceTransferLawTest {
         return result.earth().porePressure().orElseThrow().likely();
     }
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "1")
     void anAdjustedProfileGoesThroughTheEvidenceAndIsThePredictionBeyondTheWindow(
             @ForAll @DoubleRange(min = 500, max = 3500) double below,
             @ForAll @DoubleRange(min = -5e6, max = 8e6) double excess) {

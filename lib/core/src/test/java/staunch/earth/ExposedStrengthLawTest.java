@@ -18,7 +18,7 @@ class ExposedStrengthLawTest {
     /** Rounding of the inverse of the path, 1e-8 m, times a gradient below 20 kPa/m. */
     private static final double ROUNDING = 1;
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void strengthIsTheLowestOfProfileAndZonesAtEveryDepth(
             @ForAll @DoubleRange(min = 0, max = 120) double build,
             @ForAll @DoubleRange(min = 0, max = 120) double toe,
@@ -42,7 +42,7 @@ class ExposedStrengthLawTest {
         assertTrue(s.complete());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aMarginLowersEveryLimitByItself(@ForAll @DoubleRange(min = 0, max = 3e6) double margin) {
         ExposedStrength s = ExposedStrength.of(
                 Rocks.earth(Optional.of(Range.of(PROFILE)), List.of(), List.of()),
@@ -52,7 +52,7 @@ class ExposedStrengthLawTest {
         s.nodes().forEach(n -> assertEquals(margin, n.strength() - n.limit(), 1e-6));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void porePressureAlongHoleIsTheProfileAtItsVerticalDepth(
             @ForAll @DoubleRange(min = 0, max = 120) double build,
             @ForAll @DoubleRange(min = 0.01, max = 0.99) double share) {
@@ -64,7 +64,7 @@ class ExposedStrengthLawTest {
         assertTrue(p.gaps().isEmpty());
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void theEquivalentOfAShoeTestIsKeptUpToTheShoe(@ForAll @DoubleRange(min = 1100, max = 2200) double density) {
         StrengthTest test = Rocks.test("LOT", 2010, density, Standing.LEAK_OFF);
         ExposedStrength s = ExposedStrength.of(

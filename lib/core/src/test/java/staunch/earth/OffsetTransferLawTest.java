@@ -73,7 +73,7 @@ class OffsetTransferLawTest {
                 TRANSFER.strength(planned, List.of(wells), new double[] {z}).get(0));
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void aWellCarriedOntoItselfKeepsItsStrength(
             @ForAll @DoubleRange(min = 300, max = 4000) double below,
             @ForAll @DoubleRange(min = 0.3, max = 1.1) double ratio) {
@@ -87,7 +87,7 @@ class OffsetTransferLawTest {
         assertEquals(1, e.leakOffs().get(0).weight());
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void theRotaryTableOfNeitherWellMatters(
             @ForAll @DoubleRange(min = 5, max = 60) double elevation,
             @ForAll @DoubleRange(min = 5, max = 60) double plannedElevation) {
@@ -141,7 +141,7 @@ class OffsetTransferLawTest {
         assertEquals(planned.stressAt(z).strengthAt(0.95), bound.highest(), ROUNDING);
     }
 
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void theOrderOfOffsetWellsMakesNoDifference(@ForAll @DoubleRange(min = 0.3, max = 1) double ratio) {
         NormalPressure n = normal(25, 100);
         List<OffsetWell> wells = new ArrayList<>();

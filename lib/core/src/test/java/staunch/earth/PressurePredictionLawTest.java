@@ -33,7 +33,7 @@ class PressurePredictionLawTest {
         assertEquals(NORMAL.porePressure(), PorePressureMethod.byEquivalentDepth(60e6, NORMAL), ROUNDING, "own depth");
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void porePressureLiesBetweenHydrostaticAndOverburdenAndFallsWithTheRatio(
             @ForAll @DoubleRange(min = 0.4, max = 0.99) double ratio) {
         for (PorePressureMethod method : PorePressureMethod.values()) {
@@ -47,7 +47,7 @@ class PressurePredictionLawTest {
                 "the greater exponent");
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aCalibratedExponentMeetsTheMeasuredPressure(
             @ForAll @DoubleRange(min = 0.4, max = 0.9) double ratio,
             @ForAll @DoubleRange(min = 0.5, max = 5) double exponent) {
@@ -76,7 +76,7 @@ class PressurePredictionLawTest {
         assertThrows(RangeFault.class, () -> new NormalPressure(sea(25, 100), 1030).at(24.9));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aStressRatioAndItsStrengthAreInverse(@ForAll @DoubleRange(min = 0.06, max = 1) double ratio) {
         assertEquals(ratio, NORMAL.ratioOf(NORMAL.strengthAt(ratio)), 1e-12);
         double poisson = StressState.poissonOfRatio(ratio);
@@ -86,7 +86,7 @@ class PressurePredictionLawTest {
         assertEquals(eaton * depth, NORMAL.strengthAt(ratio), 1e-6 * 60e6, "Eaton's gradient times depth");
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aTrendFindsWhatItWasMadeOf(
             @ForAll @DoubleRange(min = 0.5, max = 200) double surface,
             @ForAll @DoubleRange(min = 0.02, max = 1) double slopePerKilometre,
@@ -116,7 +116,7 @@ class PressurePredictionLawTest {
         assertThrows(InputFault.class, () -> flat.depthOf(1));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void aConstantDensityIsAStraightOverburden(
             @ForAll @DoubleRange(min = 1300, max = 3000) double density,
             @ForAll @DoubleRange(min = 1, max = 3000) double water) {

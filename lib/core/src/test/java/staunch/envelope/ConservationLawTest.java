@@ -23,7 +23,7 @@ class ConservationLawTest {
         return AnySection.any();
     }
 
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void gasMassIsConservedOverTheDisplacement(
             @ForAll("sections") AnySection section, @ForAll @DoubleRange(min = 0.5, max = 8) double volume) {
         Wells wells = section.wells();

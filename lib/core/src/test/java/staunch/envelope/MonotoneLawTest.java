@@ -29,7 +29,7 @@ class MonotoneLawTest {
         assertTrue(AnySection.allowed(weak) <= most * (1 + STABLE), strong + " then " + weak);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void toleranceNeverRisesWithIntensity(
             @ForAll("sections") AnySection section, @ForAll @DoubleRange(min = 0.01, max = 60) double more) {
         neverMore(
@@ -38,7 +38,7 @@ class MonotoneLawTest {
         neverMore(section.wells().swabbed(), section.wells().drilled());
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void toleranceNeverRisesWithPorePressureWhereItGoverns(
             @ForAll("sections") AnySection section,
             @ForAll @DoubleRange(min = 0, max = 100) double above,
@@ -58,7 +58,7 @@ class MonotoneLawTest {
     }
 
     /** Hole as wide as the casing, pipe of one diameter: the shoe alone moves. */
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void toleranceNeverRisesWithAShallowerShoeAtEqualCrossSection(
             @ForAll("sections") AnySection section, @ForAll @DoubleRange(min = 1, max = 1000) double raised) {
         WellPath path = WellPath.of(section.stations());
@@ -76,7 +76,7 @@ class MonotoneLawTest {
                         .drilled());
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void toleranceNeverRisesWithAWeakerShoe(
             @ForAll("sections") AnySection section,
             @ForAll @DoubleRange(min = 0, max = 1) double share,

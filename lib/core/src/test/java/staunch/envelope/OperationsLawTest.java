@@ -59,7 +59,7 @@ class OperationsLawTest {
      * Bottom-hole pressure is held and no gas is lost on the way, seen by an independent integration: from the bottom up
      * through kill mud, mud, gas and mud to the choke.
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void bottomHolePressureIsHeldAndMassIsKept(
             @ForAll("sections") AnySection section,
             @ForAll CirculationMethod method,
@@ -105,7 +105,7 @@ class OperationsLawTest {
     }
 
     /** An influx of exactly the tolerance loads the formation to its limit and no further, wherever that is. */
-    @Property(tries = 60)
+    @Property(tries = 60, seed = "1")
     void theToleranceLeavesNoMargin(
             @ForAll("sections") AnySection section,
             @ForAll CirculationMethod method,
@@ -133,7 +133,7 @@ class OperationsLawTest {
      * The pressures that the kill sheet gives for the drill pipe hold the bottom-hole pressure that the circulation of
      * wait-and-weight holds, within what rounding the kill mud up adds.
      */
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "1")
     void theKillSheetHoldsWhatTheCirculationHolds(@ForAll("sections") AnySection section) {
         Wells wells = section.wells().ready(OperationsPlan.NONE).required(2);
         KickOperations.Followed course = assertInstanceOf(
@@ -176,7 +176,7 @@ class OperationsLawTest {
     }
 
     /** What can be circulated to surface loads casing or equipment to its rating and no further, by either method. */
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "1")
     void theSurfaceLimitedToleranceLeavesNoMargin(
             @ForAll CirculationMethod method, @ForAll @DoubleRange(min = 8e6, max = 20e6) double rating) {
         Wells wells = Wells.standard()
@@ -211,7 +211,7 @@ class OperationsLawTest {
     }
 
     /** Whatever the section, each operation comes to a result of finite numbers or to a reason. */
-    @Property(tries = 25)
+    @Property(tries = 25, seed = "1")
     void everySectionComesToNumbersOrReasons(
             @ForAll("sections") AnySection section, @ForAll @DoubleRange(min = 0.5, max = 60) double volume) {
         Wells wells = section.wells()

@@ -34,7 +34,7 @@ class GasLawTest {
         return (x * published - 0.27 * ppr / tpr) / (slope * x);
     }
 
-    @Property(tries = 20_000)
+    @Property(tries = 20_000, seed = "1")
     void rootIsFoundToRounding(
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 30, minIncluded = false) double ppr,
             @ForAll @Scale(9) @DoubleRange(min = 1.05, max = 3) double tpr) {
@@ -42,7 +42,7 @@ class GasLawTest {
     }
 
     /** Where the isotherm is flattest and the first guess is worst. */
-    @Property(tries = 20_000)
+    @Property(tries = 20_000, seed = "1")
     void rootIsFoundToRoundingNearTheCriticalPoint(
             @ForAll @Scale(9) @DoubleRange(min = 0.5, max = 3) double ppr,
             @ForAll @Scale(9) @DoubleRange(min = 1.05, max = 1.2) double tpr) {
@@ -50,7 +50,7 @@ class GasLawTest {
     }
 
     /** The equation in the reduced density y, written as published. */
-    @Property(tries = 5000)
+    @Property(tries = 5000, seed = "1")
     void rootOfTheSecondEquationIsFoundToRounding(
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 24, minIncluded = false) double ppr,
             @ForAll @Scale(9) @DoubleRange(min = 1.15, max = 3) double tpr) {
@@ -63,7 +63,7 @@ class GasLawTest {
         assertEquals(target, published, 1e-12 * target);
     }
 
-    @Property
+    @Property(seed = "1")
     void deviationFactorTendsToOneAsPressureFalls(@ForAll @Scale(9) @DoubleRange(min = 1.15, max = 3) double tpr) {
         for (DeviationFactor factor : DeviationFactor.values()) {
             assertEquals(1, factor.z(0, tpr), 0);
@@ -81,14 +81,14 @@ class GasLawTest {
      * Both equations were fitted to the same chart, 1.2 ≤ Tpr ≤ 3 and ppr to 15: they agree within 2 %, the largest
      * departure from it that was published for the second.
      */
-    @Property
+    @Property(seed = "1")
     void bothEquationsAgreeOverTheChart(
             @ForAll @Scale(9) @DoubleRange(min = 0, max = 15) double ppr,
             @ForAll @Scale(9) @DoubleRange(min = 1.2, max = 3) double tpr) {
         assertEquals(1, DAK.z(ppr, tpr) / HY.z(ppr, tpr), 0.02);
     }
 
-    @Property
+    @Property(seed = "1")
     void densityRisesWithPressureAndFallsWithTemperature(
             @ForAll @Scale(9) @DoubleRange(min = 0.57, max = 1.0) double gravity,
             @ForAll @Scale(9) @DoubleRange(min = 1e5, max = 9e7) double pressure,
@@ -100,7 +100,7 @@ class GasLawTest {
     }
 
     /** The cells of the table of first guesses leave no mark: second differences shrink with the square of the step. */
-    @Property
+    @Property(seed = "1")
     void densityIsSmooth(
             @ForAll @Scale(9) @DoubleRange(min = 1e6, max = 9e7) double pressure,
             @ForAll @Scale(9) @DoubleRange(min = 290, max = 470) double temperature) {
@@ -111,7 +111,7 @@ class GasLawTest {
         assertEquals(0, bend / middle, 1e-9);
     }
 
-    @Property
+    @Property(seed = "1")
     void realGasIsIdealAtLowPressure(
             @ForAll @Scale(9) @DoubleRange(min = 0.57, max = 1.0) double gravity,
             @ForAll @Scale(9) @DoubleRange(min = 290, max = 450) double temperature) {
@@ -120,7 +120,7 @@ class GasLawTest {
         assertEquals(1, real / IdealGas.of(composition).density(1, temperature), 1e-6);
     }
 
-    @Property
+    @Property(seed = "1")
     void correctionForOtherPartsVanishesWithThem(@ForAll @Scale(9) @DoubleRange(min = 0.62, max = 1.6) double gravity) {
         PseudoCritical sweet = PseudoCriticalCorrelation.SUTTON_1985.of(GasComposition.sweet(gravity));
         for (double part = 1e-2; part > 1e-12; part /= 100) {
@@ -134,7 +134,7 @@ class GasLawTest {
         assertEquals(0, PseudoCriticalCorrelation.wichertAzizShift(0, 0), 0);
     }
 
-    @Property
+    @Property(seed = "1")
     void idealGasFollowsBoyleAndGayLussac(
             @ForAll @Scale(9) @DoubleRange(min = 1e5, max = 1e8) double pressure,
             @ForAll @Scale(9) @DoubleRange(min = 280, max = 450) double temperature) {
@@ -143,7 +143,7 @@ class GasLawTest {
         assertEquals(pressure * 0.02, density * Physics.GAS_CONSTANT * temperature, 1e-12 * pressure * 0.02);
     }
 
-    @Property
+    @Property(seed = "1")
     void fixedGradientGasFollowsBoyleAndWeighsTheSame(
             @ForAll @Scale(9) @DoubleRange(min = 1e5, max = 1e8) double pressure,
             @ForAll @Scale(9) @DoubleRange(min = 280, max = 450) double temperature) {
@@ -152,7 +152,7 @@ class GasLawTest {
         assertEquals(2262 / Physics.GRAVITY, gas.columnDensity(pressure, temperature), 1e-9);
     }
 
-    @Property
+    @Property(seed = "1")
     void viscosityRisesWithPressureAtConstantTemperature(
             @ForAll @Scale(9) @DoubleRange(min = 1e5, max = 5e7) double pressure,
             @ForAll @Scale(9) @DoubleRange(min = 312, max = 440) double temperature) {

@@ -14,7 +14,7 @@ class SlipLawLawTest {
     }
 
     /** With no pipe in the bore every annulus form is the form for a bore. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void annulusFormsTendToTheBore(
             @ForAll @DoubleRange(min = 0.1, max = 0.5) double bore,
             @ForAll @DoubleRange(min = 900, max = 2200) double mud,
@@ -26,7 +26,7 @@ class SlipLawLawTest {
     }
 
     /** Heavier gas rises slower; a lift of zero would leave it where it is. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void heavierGasRisesSlower(
             @ForAll @DoubleRange(min = 0.15, max = 0.5) double bore,
             @ForAll @DoubleRange(min = 0.2, max = 0.8) double share,
@@ -44,7 +44,7 @@ class SlipLawLawTest {
     }
 
     /** Froude scaling: four times the size, twice the speed. */
-    @Property(tries = 50)
+    @Property(tries = 50, seed = "1")
     void taylorBubblesScaleByFroude(
             @ForAll @DoubleRange(min = 0.1, max = 0.3) double bore,
             @ForAll @DoubleRange(min = 0, max = 0.8) double share) {
@@ -56,7 +56,7 @@ class SlipLawLawTest {
     }
 
     /** What flows in comes out: α v_g is the flux of gas. */
-    @Property(tries = 100)
+    @Property(tries = 100, seed = "1")
     void gasFractionCarriesTheGasFlux(
             @ForAll @DoubleRange(min = 0.01, max = 2) double gasFlux,
             @ForAll @DoubleRange(min = 0, max = 2) double mudFlux,
@@ -66,7 +66,7 @@ class SlipLawLawTest {
         assertEquals(gasFlux, law.gasFraction(gasFlux, mudFlux) * law.gasVelocity(c), 1e-12);
     }
 
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "1")
     void theBracketIsOrdered(@ForAll @DoubleRange(min = 1000, max = 2200) double mud) {
         SlipConditions c = conditions(0.2159, 0.6, mud, 150);
         MigrationBracket bracket = MigrationBracket.PUBLISHED;

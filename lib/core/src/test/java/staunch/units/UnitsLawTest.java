@@ -32,7 +32,7 @@ class UnitsLawTest {
         return Arbitraries.of(all);
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 1000, seed = "1")
     void thereAndBackIsTheSame(@ForAll("pairs") Pair pair, @ForAll @DoubleRange(min = 0, max = 1e5) double value) {
         UnitSymbol.LinearMap map =
                 UnitSymbol.named(pair.symbol(), pair.measure()).toSi(pair.measure());
@@ -41,7 +41,7 @@ class UnitsLawTest {
         assertTrue(map.factor() > 0);
     }
 
-    @Property(tries = 500)
+    @Property(tries = 500, seed = "1")
     void whatIsPrintedIsReadBack(
             @ForAll("systems") UnitSystem system,
             @ForAll Measure measure,
@@ -61,7 +61,7 @@ class UnitsLawTest {
         return Arbitraries.of(UnitSystem.FIELD, UnitSystem.METRIC, UnitSystem.MIXED);
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 1000, seed = "1")
     void aValueThatWasReadIsPrintedAsItWasReadWhicheverWayItIsRounded(
             @ForAll("systems") UnitSystem system,
             @ForAll Measure measure,
@@ -72,7 +72,7 @@ class UnitsLawTest {
         assertEquals(written.toPlainString(), system.number(si, measure, RoundingMode.CEILING), measure.toString());
     }
 
-    @Property(tries = 500)
+    @Property(tries = 500, seed = "1")
     void floorIsNotAboveAndCeilingNotBelow(
             @ForAll("systems") UnitSystem system, @ForAll @DoubleRange(min = -1e8, max = 1e8) double si) {
         double floor = Double.parseDouble(system.number(si, Measure.PRESSURE_GAUGE, RoundingMode.FLOOR));
@@ -83,7 +83,7 @@ class UnitsLawTest {
         assertTrue(floor <= shown + slack && shown <= ceiling + slack);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void gaugeAndAbsoluteLieOneAtmosphereApart(
             @ForAll("pressureUnits") String unit, @ForAll @DoubleRange(min = 2, max = 1e4) double value) {
         Quantity quantity = Quantity.of(value, unit);
