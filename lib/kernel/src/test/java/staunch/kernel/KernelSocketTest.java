@@ -21,6 +21,7 @@ import org.dflib.jjava.jupyter.messages.MessageType;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.zeromq.SocketType;
 import org.zeromq.ZMQ;
@@ -41,6 +42,7 @@ class KernelSocketTest {
     private static ZMQ.Socket heartbeat;
 
     @BeforeAll
+    @Timeout(value = PATIENCE_MILLIS, unit = TimeUnit.MILLISECONDS)
     static void start() throws IOException, GeneralSecurityException {
         KernelConnectionProperties connection = KernelWarmUp.freePorts();
         Path file = Files.writeString(folder.resolve("connection.json"), connection.toJsonString());
@@ -50,16 +52,7 @@ class KernelSocketTest {
             process = new ProcessBuilder(KernelProcesses.command(file.toString()))
                     .inheritIO()
                     .start();
-            boolean listening = false;
-            for (long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(PATIENCE_MILLIS);
-                    !listening && System.nanoTime() < end; ) {
-                try (Socket probe = new Socket(connection.getIp(), connection.getControlPort())) {
-                    listening = probe.isConnected();
-                } catch (IOException e) {
-                    assertTrue(process.isAlive(), "the kernel has ended");
-                }
-            }
-            assertTrue(listening, "the kernel has come to the port that is held");
+            awaitListener(connection.getIp(), connection.getControlPort());
         }
         context = ZMQ.context(1);
         shell = connect(connection, SocketType.DEALER, connection.getShellPort());
@@ -76,6 +69,18 @@ class KernelSocketTest {
         } while (!iopub.awaitInput(200));
         while (iopub.awaitInput(200)) {
             iopub.readRequest();
+        }
+    }
+
+    /** Returns once the kernel listens at a port; the caller's timeout ends a wait in vain. */
+    private static void awaitListener(String host, int port) {
+        while (true) {
+            try (Socket probe = new Socket(host, port)) {
+                assertTrue(probe.isConnected());
+                return;
+            } catch (IOException e) {
+                assertTrue(process.isAlive(), "the kernel has ended");
+            }
         }
     }
 
