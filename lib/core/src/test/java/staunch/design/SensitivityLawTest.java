@@ -41,8 +41,10 @@ class SensitivityLawTest {
         Study study = study(shoe, mud);
         Sensitivity sensitivity = study.sensitivity(TwoSectionWell.BELOW);
         Verdict.Outcome base = sensitivity.base().verdict().outcome();
+        int flips = 0;
         for (Sensitivity.Input input : sensitivity.inputs()) {
             if (input.flip() instanceof Sensitivity.FlipsAt at) {
+                flips++;
                 double back = Math.signum(input.base().getAsDouble() - at.value())
                         * 2e-5
                         * input.input().reach();
@@ -61,6 +63,7 @@ class SensitivityLawTest {
                 }
             }
         }
+        assertTrue(flips > 0, "some input flips the verdict");
     }
 
     /** The least required volume that fails is the tolerance itself. */
