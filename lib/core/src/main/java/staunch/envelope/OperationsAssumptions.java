@@ -81,7 +81,7 @@ final class OperationsAssumptions {
             list.add(new Assumption(
                     "swab and surge",
                     "bit on bottom at a steady speed, clinging constant 0.45, peak of a stand 1.5 times its mean; the whole"
-                            + " change taken at every exposed depth; no inertia, no gel",
+                            + " change taken at every exposed depth; no inertia, no gel, no friction in a riser",
                     "Burkhardt 1961"));
         }
         closedWell(plan, list);
