@@ -7,7 +7,7 @@ import staunch.units.RangeFault;
 import staunch.units.Si;
 
 /**
- * Pore pressure from the departure of a shale log from its normal trend: P = S − (S − Pₙ) rⁿ (Eaton, B.A., "The equation
+ * Pore pressure from the departure of a shale log, or of the drilling exponent, from its normal trend: P = S − (S − Pₙ) rⁿ (Eaton, B.A., "The equation
  * for geopressure prediction from well logs", SPE 5544, 1975; from memory). S is the overburden, Pₙ the hydrostatic
  * pressure, r the observed property over its normal value or the other way round, so that r &lt; 1 means undercompaction.
  * The exponents are those of the paper for the Gulf Coast; elsewhere they are calibrated. The paper states no error; the
@@ -17,7 +17,9 @@ public enum PorePressureMethod {
     /** Resistivity: r = R observed / R normal, n = 1.2; r from 0.1 to 1.25. */
     EATON_RESISTIVITY(1.2, 0.1),
     /** Sonic: r = Δt normal / Δt observed, equal to V observed / V normal, n = 3.0; r from 0.4 to 1.25. */
-    EATON_SONIC(3.0, 0.4);
+    EATON_SONIC(3.0, 0.4),
+    /** Drilling exponent corrected for mud: r = d observed / d normal ({@link DrillingExponent}), n = 1.2; r from 0.4 to 1.25. */
+    EATON_DRILLING_EXPONENT(1.2, 0.4);
 
     /** Readings scatter about the normal trend, so that a ratio somewhat above one is no mistake. */
     private static final double GREATEST = 1.25;

@@ -51,6 +51,7 @@ public enum Measure {
     TEMPERATURE_GRADIENT(
             "K/m", Kind.PLAIN, "_K_per_m", "temperature gradient", "K/m", "degC/100m", "degC/km", "degF/100ft"),
     VISCOSITY("Pa.s", Kind.PLAIN, "_Pa_s", "viscosity", "Pa.s", "mPa.s", "cP"),
+    FORCE("N", Kind.PLAIN, "_N", "force", "kN", "klbf", "lbf", "N"),
     SURFACE_TENSION("N/m", Kind.PLAIN, "_N_per_m", "surface tension", "mN/m", "N/m"),
     ANGLE("rad", Kind.PLAIN, "_rad", "angle", "deg", "rad"),
     CURVATURE("rad/m", Kind.PLAIN, "_rad_per_m", "dogleg severity", "rad/m", "deg/30m", "deg/100ft"),

@@ -40,6 +40,7 @@ final class UnitSymbol {
     private static final double PSI = POUND * Physics.GRAVITY / (INCH * INCH);
     private static final double POUND_PER_GALLON = POUND / GALLON;
 
+    private static final Unit<?> NEWTON = PASCAL.multiply(SQUARE_METRE);
     private static final Unit<?> DENSITY = KILOGRAM.divide(CUBIC_METRE);
     private static final Unit<?> DEGREE = RADIAN.multiply(Math.PI).divide(180);
     private static final Unit<?> FAHRENHEIT = KELVIN.multiply(5).divide(9).shift(459.67);
@@ -64,6 +65,7 @@ final class UnitSymbol {
             Map.entry("K", KELVIN),
             Map.entry("K/m", KELVIN.divide(METRE)),
             Map.entry("Pa.s", PASCAL.multiply(SECOND)),
+            Map.entry("N", NEWTON),
             Map.entry("N/m", PASCAL.multiply(METRE)),
             Map.entry("rad", RADIAN),
             Map.entry("rad/m", RADIAN.divide(METRE)),
@@ -264,6 +266,10 @@ final class UnitSymbol {
         t.add(PASCAL.multiply(SECOND), "Pa.s");
         t.add(PASCAL.multiply(SECOND).divide(1000), "mPa.s", "cP");
         t.add(PASCAL.multiply(SECOND).divide(1_000_000), "uPa.s");
+        t.add(NEWTON, "N");
+        t.add(NEWTON.multiply(1000), "kN");
+        t.add(NEWTON.multiply(POUND * Physics.GRAVITY), "lbf");
+        t.add(NEWTON.multiply(1000 * POUND * Physics.GRAVITY), "klbf", "klb");
         t.add(PASCAL.multiply(METRE), "N/m");
         t.add(PASCAL.multiply(METRE).divide(1000), "mN/m");
         t.add(RADIAN, "rad");

@@ -76,6 +76,30 @@ class PressurePredictionLawTest {
         assertThrows(RangeFault.class, () -> new NormalPressure(sea(25, 100), 1030).at(24.9));
     }
 
+    @Property(tries = 200, seed = "1")
+    void theDrillingExponentRisesWhereRockDrillsSlowerUnderMoreWeight(
+            @ForAll @DoubleRange(min = 0.1, max = 20) double millimetres,
+            @ForAll @DoubleRange(min = 0.5, max = 4) double speed,
+            @ForAll @DoubleRange(min = 2e4, max = 4e5) double weight,
+            @ForAll @DoubleRange(min = 0.15, max = 0.6) double bit) {
+        double rate = millimetres / 1000;
+        double exponent = new DrillingExponent(rate, speed, weight, bit).asDrilled();
+        assertTrue(exponent > 0);
+        assertTrue(new DrillingExponent(rate / 1.1, speed, weight, bit).asDrilled() > exponent);
+        assertTrue(new DrillingExponent(rate, speed * 1.1, weight, bit).asDrilled() > exponent);
+        assertTrue(new DrillingExponent(rate, speed, weight * 1.1, bit).asDrilled() > exponent);
+        assertTrue(DrillingExponent.corrected(exponent, 1030, 1400) < exponent);
+        assertEquals(exponent, DrillingExponent.corrected(exponent, 1030, 1030), 1e-12 * exponent);
+    }
+
+    @Test
+    void aDrillingExponentOutsideItsRangesIsRefused() {
+        assertThrows(RangeFault.class, () -> new DrillingExponent(0, 2, 1e5, 0.2));
+        assertThrows(RangeFault.class, () -> new DrillingExponent(0.002, 2, 6.1e5, 0.2));
+        assertThrows(RangeFault.class, () -> new DrillingExponent(0.15, 1, 1e5, 0.2), "0.15 m in one turn");
+        assertThrows(RangeFault.class, () -> DrillingExponent.corrected(1.5, 1300, 1400));
+    }
+
     @Property(tries = 100, seed = "1")
     void aStressRatioAndItsStrengthAreInverse(@ForAll @DoubleRange(min = 0.06, max = 1) double ratio) {
         assertEquals(ratio, NORMAL.ratioOf(NORMAL.strengthAt(ratio)), 1e-12);

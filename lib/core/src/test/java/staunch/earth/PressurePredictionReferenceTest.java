@@ -2,7 +2,6 @@ package staunch.earth;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -31,29 +30,42 @@ class PressurePredictionReferenceTest {
         return row.si(input, Measure.PRESSURE_GRADIENT);
     }
 
-    private static final Set<String> DRILLING_EXPONENT = Set.of("D09-04", "D09-05");
-
     @TestFactory
     Stream<DynamicTest> examples() {
-        return ReferenceTable.read("earth/pressure-prediction.csv")
-                .tests(r -> !DRILLING_EXPONENT.contains(r.id()), r -> {
-                    switch (r.id()) {
-                        case "D09-01" -> {
-                            StressState state = state(gradient(r, "overburden"), gradient(r, "pore"));
-                            double ratio = StressState.ratioOfPoisson(r.number("poisson"));
-                            r.checkSi(gradient(state.strengthAt(ratio)), Measure.PRESSURE_GRADIENT);
-                        }
-                        case "D09-06" -> {
-                            StressState state = state(gradient(r, "overburden"), gradient(r, "pore"));
-                            r.checkSi(state.equivalentNormalDepth(gradient(r, "normal_matrix")), Measure.LENGTH);
-                        }
-                        default -> {
-                            double pore = gradient(r, "pore");
-                            StressState state = state(pore + gradient(r, "matrix"), pore);
-                            r.checkSi(gradient(state.strengthAt(r.number("ki"))), Measure.PRESSURE_GRADIENT);
-                        }
-                    }
-                });
+        return ReferenceTable.read("earth/pressure-prediction.csv").tests(r -> true, r -> {
+            switch (r.id()) {
+                case "D09-01" -> {
+                    StressState state = state(gradient(r, "overburden"), gradient(r, "pore"));
+                    double ratio = StressState.ratioOfPoisson(r.number("poisson"));
+                    r.checkSi(gradient(state.strengthAt(ratio)), Measure.PRESSURE_GRADIENT);
+                }
+                case "D09-04" ->
+                    r.checkSi(
+                            new DrillingExponent(
+                                            r.si("rop", Measure.SPEED),
+                                            r.number("rpm") / 60,
+                                            r.si("wob", Measure.FORCE),
+                                            r.si("bit", Measure.DIAMETER))
+                                    .asDrilled(),
+                            Measure.NUMBER);
+                case "D09-05" ->
+                    r.checkSi(
+                            DrillingExponent.corrected(
+                                    r.number("d"),
+                                    r.si("mw1", Measure.EQUIVALENT_DENSITY),
+                                    r.si("mw2", Measure.EQUIVALENT_DENSITY)),
+                            Measure.NUMBER);
+                case "D09-06" -> {
+                    StressState state = state(gradient(r, "overburden"), gradient(r, "pore"));
+                    r.checkSi(state.equivalentNormalDepth(gradient(r, "normal_matrix")), Measure.LENGTH);
+                }
+                default -> {
+                    double pore = gradient(r, "pore");
+                    StressState state = state(pore + gradient(r, "matrix"), pore);
+                    r.checkSi(gradient(state.strengthAt(r.number("ki"))), Measure.PRESSURE_GRADIENT);
+                }
+            }
+        });
     }
 
     /**
