@@ -384,6 +384,8 @@ final class EvidenceBuilder {
 
     private boolean keepPumped(OffsetRows<OffsetEvidence.Pumped> rows, String shown) {
         for (OffsetRows.Row<OffsetEvidence.Pumped> row : rows.rows()) {
+            warnings.addAll(
+                    Spikes.ofPumping(shown, row.well(), row.value().pick().test()));
             for (LeakOffPick.Flag flag : row.value().pick().flags()) {
                 warnings.add(new Warning(
                         row.well() + ": " + row.value().pick().test().name(), flag.title() + "."));

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import staunch.earth.DrillingEvent;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
@@ -315,8 +316,7 @@ public final class OffsetTables {
                                 readings.file(),
                                 "lines " + first.line() + " to "
                                         + rows.get(rows.size() - 1).line()));
-                OffsetEvidence.Pumped pumped =
-                        new OffsetEvidence.Pumped(key.get(0), LeakOffPick.of(test, method), column);
+                OffsetEvidence.Pumped pumped = new OffsetEvidence.Pumped(key.get(0), pick(test, method, rows), column);
                 List<OffsetRows.Written> cells =
                         rows.stream().flatMap(r -> r.cells().stream()).toList();
                 picks.add(new OffsetRows.Row<>(key.get(0), pumped, first.line(), cells));
@@ -328,6 +328,29 @@ public final class OffsetTables {
             throw new DataFileFault(problems);
         }
         return new OffsetRows<>(readings.file(), picks, readings.leftOut());
+    }
+
+    /** A misreading can make a curve that no method reads: then it is named. */
+    private static LeakOffPick pick(PumpingTest test, LeakOffMethod method, List<OffsetRows.Row<PumpingRow>> rows) {
+        try {
+            return LeakOffPick.of(test, method);
+        } catch (InputFault e) {
+            List<OffsetRows.Row<PumpingRow>> pumped =
+                    rows.stream().filter(r -> r.value().pumped().isPresent()).toList();
+            List<Spikes.Apart> apart = Spikes.apartWhilePumping(test.pumped());
+            if (apart.isEmpty()) {
+                throw e;
+            }
+            throw new InputFault(
+                    "pumping test " + test.name(),
+                    "has readings that stand apart from those beside them, in line "
+                            + apart.stream()
+                                    .map(a ->
+                                            String.valueOf(pumped.get(a.index()).line()))
+                                    .collect(Collectors.joining(", line "))
+                            + ", and cannot be read with them",
+                    "take out those rows if they are misreadings");
+        }
     }
 
     /**

@@ -79,4 +79,15 @@ class PumpingCurvesTest {
                 .getMessage();
         assertTrue(negative.startsWith("curves.csv:5: "), negative);
     }
+
+    @Test
+    void aMisreadingThatSpoilsTheCurveIsNamedByItsLine() {
+        String fault = assertThrows(
+                        DataFileFault.class, () -> read(rows("LOT", 992, 0, 10, 20, 30, 40, 500, 60, 64, 68)))
+                .getMessage();
+        assertEquals(
+                "curves.csv:2: pumping test LOT has readings that stand apart from those beside them, in line 7, and"
+                        + " cannot be read with them; take out those rows if they are misreadings",
+                fault);
+    }
 }
