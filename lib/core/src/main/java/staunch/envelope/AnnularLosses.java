@@ -1,6 +1,5 @@
 package staunch.envelope;
 
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.FlowingMud;
@@ -8,7 +7,6 @@ import staunch.control.Hydraulics;
 import staunch.envelope.MethodOptions.AnnularFriction;
 import staunch.fluid.FlowModel;
 import staunch.fluid.Mud;
-import staunch.fluid.RheometerReadings;
 import staunch.units.Fault;
 import staunch.well.Annulus;
 import staunch.well.AnnulusGeometry;
@@ -23,37 +21,22 @@ final class AnnularLosses {
         this.loss = loss;
     }
 
-    private static AnnularLosses none(String reason, String missing) {
-        return new AnnularLosses(Optional.empty(), new AnnularLoss.NotAssessed(reason, missing));
-    }
-
     static AnnularLosses of(SectionInput input) {
+        Optional<AnnularLoss.NotAssessed> missing = missing(input.plan());
+        if (missing.isPresent()) {
+            return new AnnularLosses(Optional.empty(), missing.get());
+        }
         SectionPlan plan = input.plan();
-        if (plan.drilling() != Drilling.SHUT_IN) {
-            return none("the section is not shut in", "");
-        }
-        if (plan.mud().isEmpty()) {
-            return none("the section has no mud", "section: mud");
-        }
-        if (plan.string().isEmpty()) {
-            return none("the section has no drill string", "section: string");
-        }
-        if (plan.string().get().isNone()) {
-            return none("no pipe is in the hole to circulate through", "");
-        }
-        Mud mud = plan.mud().get();
-        if (mud.rheometer().isEmpty()) {
-            return none("the mud has no rheometer readings", "section: mud: rheometer");
-        }
         // Unless the case sets the kill rate the crew may choose any: the greatest loses most, as with the choke line.
         OptionalDouble rate = ChokeFriction.rate(plan);
         if (rate.isEmpty()) {
-            return none("the section has no slow circulating rate", "section: slow circulation: rate");
+            return new AnnularLosses(
+                    Optional.empty(),
+                    new AnnularLoss.NotAssessed(
+                            "the section has no slow circulating rate", "section: slow circulation: rate"));
         }
         try {
-            FlowModel model = flowModel(mud.rheometer().get());
-            FrictionProfile.Flow flow =
-                    new FrictionProfile.Flow(new FlowingMud(mud.density(), model), rate.getAsDouble());
+            FrictionProfile.Flow flow = new FrictionProfile.Flow(mud(plan), rate.getAsDouble());
             Annulus annulus = annulus(input);
             return new AnnularLosses(
                     Optional.of(flow),
@@ -61,7 +44,9 @@ final class AnnularLosses {
                             rate.getAsDouble(),
                             Hydraulics.annularLoss(annulus, flow.mud(), rate.getAsDouble()),
                             Hydraulics.annularLossAbove(annulus, plan.topDepth(), flow.mud(), rate.getAsDouble()),
-                            model instanceof FlowModel.HerschelBulkley ? "Herschel–Bulkley" : "Bingham plastic",
+                            flow.mud().flow() instanceof FlowModel.HerschelBulkley
+                                    ? "Herschel–Bulkley"
+                                    : "Bingham plastic",
                             input.options().annularFriction() == AnnularFriction.COUNTED));
         } catch (Fault fault) {
             return new AnnularLosses(
@@ -69,6 +54,39 @@ final class AnnularLosses {
                     new AnnularLoss.NotAssessed(
                             fault.wording().text(), "", fault.wording().amounts()));
         }
+    }
+
+    /** Why mud cannot be reckoned to flow round the string of a section; empty where it can. */
+    static Optional<AnnularLoss.NotAssessed> missing(SectionPlan plan) {
+        if (plan.drilling() != Drilling.SHUT_IN) {
+            return missing("the section is not shut in", "");
+        }
+        if (plan.mud().isEmpty()) {
+            return missing("the section has no mud", "section: mud");
+        }
+        if (plan.string().isEmpty()) {
+            return missing("the section has no drill string", "section: string");
+        }
+        if (plan.string().get().isNone()) {
+            return missing("no pipe is in the hole to circulate through", "");
+        }
+        return plan.mud().get().rheometer().isEmpty()
+                ? missing("the mud has no rheometer readings", "section: mud: rheometer")
+                : Optional.empty();
+    }
+
+    private static Optional<AnnularLoss.NotAssessed> missing(String reason, String what) {
+        return Optional.of(new AnnularLoss.NotAssessed(reason, what));
+    }
+
+    /**
+     * The mud of a section of which nothing is {@link #missing}.
+     *
+     * @throws Fault where its readings make no flow model
+     */
+    static FlowingMud mud(SectionPlan plan) {
+        Mud mud = plan.mud().orElseThrow();
+        return new FlowingMud(mud.density(), FlowModel.of(mud.rheometer().orElseThrow()));
     }
 
     /** The annulus of a section that has a string, bit on bottom. */
@@ -81,14 +99,6 @@ final class AnnularLosses {
                 plan.bottomDepth(),
                 input.datum().stackDepth(),
                 plan.bottomDepth()));
-    }
-
-    /** Herschel–Bulkley where the slow readings give its yield stress, Bingham plastic from the two fast ones. */
-    private static FlowModel flowModel(RheometerReadings readings) {
-        Map<Integer, Double> dial = readings.dialReadings();
-        return dial.containsKey(3) && dial.containsKey(6)
-                ? FlowModel.HerschelBulkley.from(readings)
-                : FlowModel.BinghamPlastic.from(readings);
     }
 
     /** What flows while circulating, where that is known. */

@@ -1,6 +1,5 @@
 package staunch.envelope;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.control.ChokeLineLoss;
@@ -81,13 +80,10 @@ record ChokeFriction(OptionalDouble pressure, String basis) {
                 flow(mud)));
     }
 
-    /** Herschel–Bulkley where the slow readings are there, else Bingham; empty without readings that make a model. */
+    /** Empty without readings that make a model. */
     static Optional<FlowModel> flow(Mud mud) {
         try {
-            return mud.rheometer()
-                    .map(r -> r.dialReadings().keySet().containsAll(List.of(3, 6, 300, 600))
-                            ? FlowModel.HerschelBulkley.from(r)
-                            : FlowModel.BinghamPlastic.from(r));
+            return mud.rheometer().map(FlowModel::of);
         } catch (Fault unusable) {
             return Optional.empty();
         }

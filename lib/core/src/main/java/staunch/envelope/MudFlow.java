@@ -24,11 +24,18 @@ final class MudFlow {
 
     /** @throws staunch.units.Fault where the friction law does not reach */
     static MudFlowOutcome of(SectionInput input) {
-        AnnularLosses losses = AnnularLosses.of(input);
-        if (losses.loss() instanceof AnnularLoss.NotAssessed not) {
+        Optional<AnnularLoss.NotAssessed> missing = AnnularLosses.missing(input.plan());
+        if (missing.isPresent()) {
+            AnnularLoss.NotAssessed not = missing.get();
             return new NotAssessed(not.reason(), not.missing(), not.amounts());
         }
-        return new MudFlow(input).at(losses.flow().orElseThrow().mud(), AnnularLosses.annulus(input));
+        boolean tripped = input.plan().operations().trippingSpeed().isPresent();
+        if (ChokeFriction.rate(input.plan()).isEmpty() && !tripped) {
+            return new NotAssessed(
+                    "the section has neither a slow circulating rate nor a tripping speed",
+                    "section: slow circulation: rate");
+        }
+        return new MudFlow(input).at(AnnularLosses.mud(input.plan()), AnnularLosses.annulus(input));
     }
 
     private MudFlowOutcome at(FlowingMud mud, Annulus annulus) {

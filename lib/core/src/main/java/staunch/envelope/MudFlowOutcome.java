@@ -14,7 +14,7 @@ public sealed interface MudFlowOutcome permits MudFlowOutcome.Computed, NotAsses
      * What the mud loses.
      *
      * @param rates losses and equivalent circulating density at each slow circulating rate and at the kill rate, by rising
-     *     rate
+     *     rate; none where the case gives neither
      * @param trip swab and surge, where the case gives a tripping speed
      */
     record Computed(List<FrictionCurve.Point> rates, Optional<Trip> trip) implements MudFlowOutcome {

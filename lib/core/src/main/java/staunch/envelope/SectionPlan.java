@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import staunch.control.SlowCirculation;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
@@ -149,90 +150,87 @@ public record SectionPlan(
 
     /** The same section with another mud in the hole. */
     public SectionPlan withMud(Mud newMud) {
-        return new SectionPlan(
-                name,
-                drilling,
-                hole,
-                bitDiameter,
-                Optional.of(newMud),
-                string,
-                bitOffBottom,
-                influxDepth,
-                gas,
-                slowCirculations,
-                pumpOutput,
-                activeVolume,
-                detectableGain,
-                circulatingOverbalance,
-                chokeHandlingAllowance,
-                criteria,
-                operations);
+        return with(parts -> parts.mud = Optional.of(newMud));
     }
 
     /** The same section with other criteria. */
     public SectionPlan withCriteria(Criteria newCriteria) {
-        return new SectionPlan(
-                name,
-                drilling,
-                hole,
-                bitDiameter,
-                mud,
-                string,
-                bitOffBottom,
-                influxDepth,
-                gas,
-                slowCirculations,
-                pumpOutput,
-                activeVolume,
-                detectableGain,
-                circulatingOverbalance,
-                chokeHandlingAllowance,
-                Optional.of(newCriteria),
-                operations);
+        return with(parts -> parts.criteria = Optional.of(newCriteria));
     }
 
     /** The same section with other open hole; an influx depth no longer in it gives way to section TD. */
     public SectionPlan withHole(List<HoleInterval> newHole) {
-        return new SectionPlan(
-                name,
-                drilling,
-                newHole,
-                bitDiameter,
-                mud,
-                string,
-                bitOffBottom,
-                inside(newHole),
-                gas,
-                slowCirculations,
-                pumpOutput,
-                activeVolume,
-                detectableGain,
-                circulatingOverbalance,
-                chokeHandlingAllowance,
-                criteria,
-                operations);
+        return with(parts -> {
+            parts.hole = newHole;
+            parts.influxDepth = inside(newHole);
+        });
     }
 
     /** The same section with other operations. */
     public SectionPlan withOperations(OperationsPlan newOperations) {
+        return with(parts -> parts.operations = newOperations);
+    }
+
+    /** The same section with other slow circulating rates. */
+    public SectionPlan withSlowCirculations(List<SlowCirculation> newRates) {
+        return with(parts -> parts.slowCirculations = newRates);
+    }
+
+    /** The same section with another overbalance held while circulating. */
+    public SectionPlan withCirculatingOverbalance(
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble newOverbalance) {
+        return with(parts -> parts.circulatingOverbalance = newOverbalance);
+    }
+
+    /** The same section with another gas. */
+    public SectionPlan withGas(Optional<GasComposition> newGas) {
+        return with(parts -> parts.gas = newGas);
+    }
+
+    private SectionPlan with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
         return new SectionPlan(
                 name,
                 drilling,
-                hole,
+                parts.hole,
                 bitDiameter,
-                mud,
+                parts.mud,
                 string,
                 bitOffBottom,
-                influxDepth,
-                gas,
-                slowCirculations,
+                parts.influxDepth,
+                parts.gas,
+                parts.slowCirculations,
                 pumpOutput,
                 activeVolume,
                 detectableGain,
-                circulatingOverbalance,
+                parts.circulatingOverbalance,
                 chokeHandlingAllowance,
-                criteria,
-                newOperations);
+                parts.criteria,
+                parts.operations);
+    }
+
+    /** What may be changed, while one of it is. */
+    private static final class Parts {
+        private List<HoleInterval> hole;
+        private Optional<Mud> mud;
+        private OptionalDouble influxDepth;
+        private Optional<GasComposition> gas;
+        private List<SlowCirculation> slowCirculations;
+        private OptionalDouble circulatingOverbalance;
+        private Optional<Criteria> criteria;
+        private OperationsPlan operations;
+
+        Parts(SectionPlan from) {
+            hole = from.hole;
+            mud = from.mud;
+            influxDepth = from.influxDepth;
+            gas = from.gas;
+            slowCirculations = from.slowCirculations;
+            circulatingOverbalance = from.circulatingOverbalance;
+            criteria = from.criteria;
+            operations = from.operations;
+        }
     }
 
     private OptionalDouble inside(List<HoleInterval> newHole) {

@@ -1,5 +1,6 @@
 package staunch.fluid;
 
+import java.util.List;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
@@ -21,6 +22,18 @@ public sealed interface FlowModel permits FlowModel.BinghamPlastic, FlowModel.Po
      */
     @Si(value = "Pa", kind = Kind.STRESS)
     double shearStress(@Si("1/s") double shearRate);
+
+    /**
+     * The richest model that the readings make: Herschel–Bulkley where those at 3 and 6 rpm give its yield stress, Bingham
+     * plastic from the two fast ones else.
+     *
+     * @throws staunch.units.InputFault where the readings do not rise
+     */
+    static FlowModel of(RheometerReadings readings) {
+        return readings.dialReadings().keySet().containsAll(List.of(3, 6))
+                ? HerschelBulkley.from(readings)
+                : BinghamPlastic.from(readings);
+    }
 
     private static double checkRate(double shearRate) {
         return Check.atLeast("shear rate", shearRate, 0, Measure.FREQUENCY);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import staunch.control.FrictionCurve;
 import staunch.control.PipeMovement;
@@ -66,5 +67,24 @@ class MudFlowLawTest {
         NotAssessed not =
                 assertInstanceOf(NotAssessed.class, MudFlow.of(Wells.standard().input()));
         assertTrue(!not.missing().isEmpty(), not.summary());
+    }
+
+    @Test
+    void swabAndSurgeNeedNoSlowRate() {
+        MudFlowOutcome.Trip with = computed(0.5).trip().orElseThrow();
+        SectionInput full = OperationsEvaluatorTest.full()
+                .ready(OperationsEvaluatorTest.FULL.withTrippingSpeed(0.5))
+                .input();
+        SectionInput slowless = new SectionInput(
+                full.datum(),
+                full.path(),
+                full.earth(),
+                full.casing(),
+                full.equipment(),
+                full.plan().withSlowCirculations(List.of()),
+                full.options());
+        MudFlowOutcome.Computed without = assertInstanceOf(MudFlowOutcome.Computed.class, MudFlow.of(slowless));
+        assertTrue(without.rates().isEmpty());
+        assertEquals(with, without.trip().orElseThrow());
     }
 }

@@ -1,6 +1,5 @@
 package staunch.report;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -85,10 +84,10 @@ final class OperationCards {
                     List.of(OperationTables.riser(riser, units))));
         }
         if (result instanceof MudFlowOutcome.Computed flow) {
-            List<ResultTable> tables = new ArrayList<>(List.of(OperationTables.mudFlow(flow, units)));
-            flow.trip().ifPresent(t -> tables.add(OperationTables.trip(t, units)));
-            return Optional.of(
-                    new Parts("Friction of the mud", Map.of("outcome", OperationWords.mudFlow(flow, units)), tables));
+            return Optional.of(new Parts(
+                    "Friction of the mud",
+                    Map.of("outcome", OperationWords.mudFlow(flow, units)),
+                    OperationTables.mudFlow(flow, units)));
         }
         if (result instanceof HandPressure hand) {
             ResultTable steps = OperationTables.byHand(hand, units);

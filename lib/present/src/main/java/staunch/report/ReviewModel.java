@@ -285,8 +285,7 @@ final class ReviewModel {
             tables.add(OperationTables.riser(riser, units));
         }
         if (operations.mudFlow() instanceof MudFlowOutcome.Computed flow) {
-            tables.add(OperationTables.mudFlow(flow, units));
-            flow.trip().ifPresent(t -> tables.add(OperationTables.trip(t, units)));
+            tables.addAll(OperationTables.mudFlow(flow, units));
         }
         if (kick.drillers() instanceof CirculationOutcome.Computed drillers) {
             drillers.byHand().forEach(h -> tables.add(OperationTables.byHand(h, units)));

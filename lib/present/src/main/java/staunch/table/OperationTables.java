@@ -340,9 +340,14 @@ public final class OperationTables {
                 .table(name, "Losses rounded up; the density counts the friction of the annulus alone.");
     }
 
-    /** Friction of the mud at the section's own rates. */
-    public static ResultTable mudFlow(MudFlowOutcome.Computed flow, UnitSystem units) {
-        return friction(flow.rates(), "Friction at the section's slow rates", units);
+    /** Friction of the mud at the section's own rates, swab and surge; what the case gives no rate or speed for is left out. */
+    public static List<ResultTable> mudFlow(MudFlowOutcome.Computed flow, UnitSystem units) {
+        List<ResultTable> tables = new ArrayList<>();
+        if (!flow.rates().isEmpty()) {
+            tables.add(friction(flow.rates(), "Friction at the section's slow rates", units));
+        }
+        flow.trip().ifPresent(t -> tables.add(trip(t, units)));
+        return tables;
     }
 
     /** Swab and surge. */

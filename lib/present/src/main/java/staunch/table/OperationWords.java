@@ -1,6 +1,7 @@
 package staunch.table;
 
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import staunch.control.Bullheading;
@@ -171,12 +172,15 @@ public final class OperationWords {
             return not.summary(units);
         }
         MudFlowOutcome.Computed flow = (MudFlowOutcome.Computed) outcome;
-        FrictionCurve.Point fastest = flow.rates().get(flow.rates().size() - 1);
-        String pumped = "equivalent circulating density "
-                + units.text(fastest.equivalentDensity(), Measure.EQUIVALENT_DENSITY, RoundingMode.CEILING) + " at "
-                + units.text(fastest.rate(), Measure.FLOW_RATE);
-        return flow.trip()
-                .map(t -> pumped + "; tripped at " + units.text(t.speed(), Measure.SPEED) + ": swab "
+        List<String> said = new ArrayList<>();
+        if (!flow.rates().isEmpty()) {
+            FrictionCurve.Point fastest = flow.rates().get(flow.rates().size() - 1);
+            said.add("equivalent circulating density "
+                    + units.text(fastest.equivalentDensity(), Measure.EQUIVALENT_DENSITY, RoundingMode.CEILING) + " at "
+                    + units.text(fastest.rate(), Measure.FLOW_RATE));
+        }
+        flow.trip()
+                .map(t -> "tripped at " + units.text(t.speed(), Measure.SPEED) + ": swab "
                         + units.text(t.swab(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING) + ", surge "
                         + units.text(t.surge(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
                         + t.pulling()
@@ -187,7 +191,8 @@ public final class OperationWords {
                                 .filter(l -> l.margin() < 0)
                                 .map(l -> "; running in breaks the formation")
                                 .orElse(""))
-                .orElse(pumped);
+                .ifPresent(said::add);
+        return String.join("; ", said);
     }
 
     /** What is lost with the riser of a subsea well. */
