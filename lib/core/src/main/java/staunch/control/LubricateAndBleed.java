@@ -1,8 +1,11 @@
 package staunch.control;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.numbers.rootfinder.BrentSolver;
 import staunch.influx.AnnulusGrid;
 import staunch.influx.GasColumn;
@@ -50,7 +53,7 @@ public final class LubricateAndBleed {
     /**
      * What is done.
      *
-     * @param well with its mud; its influx and limits do not count
+     * @param well with its mud; its influx does not count; its limits are held against every step before bleeding
      * @param level measured depth of the lower end of the gas, m: gas stands from there to the top of the annulus
      * @param bottomHole pressure to hold, Pa absolute
      * @param window that bottom-hole pressure may rise by while pumping, Pa, 1e4 to 2e7
@@ -138,11 +141,17 @@ public final class LubricateAndBleed {
      * @param startPressure casing pressure before the first step, Pa gauge
      * @param steps in order
      * @param ending why it ends
+     * @param closest limit of the well that comes closest while pumping; empty where the well has none or no step is made
      */
-    public record Table(@Si(value = "Pa", kind = Kind.GAUGE) double startPressure, List<Step> steps, Ending ending) {
+    public record Table(
+            @Si(value = "Pa", kind = Kind.GAUGE) double startPressure,
+            List<Step> steps,
+            Ending ending,
+            Optional<ClosestLimit> closest) {
         public Table {
             steps = List.copyOf(steps);
             Objects.requireNonNull(ending, "ending");
+            Objects.requireNonNull(closest, "closest");
         }
     }
 
@@ -159,6 +168,7 @@ public final class LubricateAndBleed {
         double startPressure = gauge();
         List<Step> steps = new ArrayList<>();
         Ending ending = Ending.TOO_MANY_STEPS;
+        Optional<ClosestLimit> closest = Optional.empty();
         while (steps.size() < MOST_STEPS) {
             double room = grid.volume(grid.top(), level(pumped));
             if (room <= plan.mud().left()) {
@@ -173,6 +183,8 @@ public final class LubricateAndBleed {
             double peak = pressureAfter(volume);
             double after = gauge();
             pumped += volume;
+            closest = Stream.concat(closest.stream(), margins(peak))
+                    .min(Comparator.comparingDouble(ClosestLimit::margin));
             mass = massAt(held, level(pumped));
             double bled = gauge();
             steps.add(new Step(
@@ -182,7 +194,30 @@ public final class LubricateAndBleed {
                 break;
             }
         }
-        return new Table(startPressure, steps, ending);
+        return new Table(startPressure, steps, ending, closest);
+    }
+
+    /** What every limit leaves in the state of the column. */
+    private Stream<ClosestLimit> margins(double bottomHole) {
+        return plan.well().limits().stream()
+                .map(limit -> new ClosestLimit(
+                        limit.name(),
+                        limit.measuredDepth(),
+                        limit.pressure() - pressureAt(limit.measuredDepth(), bottomHole)));
+    }
+
+    private double pressureAt(double depth, double bottomHole) {
+        double z = grid.verticalAt(depth);
+        if (depth <= level(pumped)) {
+            return column.pressure(z);
+        }
+        double below = plan.well().mud().density();
+        double zStart = grid.verticalAt(start);
+        return bottomHole
+                - Physics.GRAVITY
+                        * (depth >= start
+                                ? below * (bottomVertical - z)
+                                : below * (bottomVertical - zStart) + plan.mud().density() * (zStart - z));
     }
 
     private double level(double volume) {

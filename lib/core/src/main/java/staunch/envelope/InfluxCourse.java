@@ -523,8 +523,9 @@ final class InfluxCourse {
         }
         SlipLaw law = operations.migration().orElse(MigrationBracket.PUBLISHED).medium();
         OperationsPlan.Lubrication given = operations.lubrication();
+        ClosedWell bare = closedWell(viscosity(List.of(law)), yielding(false), List.of());
         LubricateAndBleed.Plan with = new LubricateAndBleed.Plan(
-                tightWell(law),
+                bare.watching(limits.points(List.of(), bare)),
                 table.end().lowerEnd(),
                 // Gas is bled to the bottom of the window first, so that pumping stays inside it.
                 Math.min(table.end().bottomHolePressure(), volumetric.lowest()),

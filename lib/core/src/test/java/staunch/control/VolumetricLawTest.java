@@ -133,6 +133,50 @@ class VolumetricLawTest {
         assertTrue(table.ending() != LubricateAndBleed.Ending.TOO_MANY_STEPS);
     }
 
+    /**
+     * From the step's own numbers: the stack has the casing pressure; section TD the peak; the shoe below the gas the peak
+     * less the mud between, by the density of the mud that stands there.
+     */
+    @Property(tries = 30, seed = "1")
+    void lubricationIsHeldAgainstEveryLimitAtItsHighest(@ForAll @DoubleRange(min = 400, max = 1500) double level) {
+        ClosedWell bare =
+                MigrationLawTest.well(MigrationLawTest.UNIFORM, MigrationLawTest.IDEAL, ClosedWell.Yielding.RIGID, 3);
+        double shoe = 2000;
+        double halfWay = 0.5 * level;
+        LubricateAndBleed.Table table = lubricated(bare, level);
+        double peak = table.steps().stream()
+                .mapToDouble(LubricateAndBleed.Step::bottomHolePeak)
+                .max()
+                .orElseThrow();
+        double casing = table.steps().stream()
+                .mapToDouble(LubricateAndBleed.Step::afterPumping)
+                .max()
+                .orElseThrow();
+        assertTrue(table.closest().isEmpty());
+        double g = 9.80665;
+        assertEquals(6e7 - peak, margin(bare, level, new PressureLimit("TD", 3000, 6e7)), 1e-3);
+        assertEquals(
+                5e7 - (peak - g * 1300 * (3000 - shoe)),
+                margin(bare, level, new PressureLimit("shoe", shoe, 5e7)),
+                1e-3);
+        assertEquals(4e7 - casing, margin(bare, level, ClosedWell.surfaceLimit("stack", 4e7, bare)), 1);
+        double inside = 5e7 - margin(bare, level, new PressureLimit("casing", halfWay, 5e7));
+        double heaviest = peak - g * (1300 * (3000 - level) + 1400 * (level - halfWay));
+        assertTrue(inside >= heaviest - 1, "mud weighs more than the gas that it takes the place of");
+    }
+
+    private static LubricateAndBleed.Table lubricated(ClosedWell well, double level) {
+        return LubricateAndBleed.run(
+                new LubricateAndBleed.Plan(well, level, 4.2e7, 1e6, new LubricateAndBleed.Lubricant(1400, 1, 0.2)));
+    }
+
+    private static double margin(ClosedWell well, double level, PressureLimit limit) {
+        ClosestLimit closest =
+                lubricated(well.watching(List.of(limit)), level).closest().orElseThrow();
+        assertEquals(limit.name(), closest.name());
+        return closest.margin();
+    }
+
     /** The start by hand: an isothermal ideal gas column and mud above it; the end: mud and kill mud alone. */
     @Test
     void bullheadingStartsAndEndsAsByHand() {

@@ -223,10 +223,13 @@ public final class OperationWords {
                 .count();
         double bled = steps.isEmpty() ? 0 : steps.get(steps.size() - 1).totalBled();
         String work = bleeds + (bleeds == 1 ? " bleed, " : " bleeds, ") + units.text(bled, Measure.VOLUME) + " in all";
-        String margin = computed.closest()
-                .map(c -> (c.margin() > 0 ? "holds: " : "does not hold: ") + margin(c, units) + "; ")
+        return held(computed.closest(), units) + work + "; ends because "
+                + computed.table().ending().title();
+    }
+
+    private static String held(Optional<ClosestLimit> closest, UnitSystem units) {
+        return closest.map(c -> (c.margin() > 0 ? "holds: " : "does not hold: ") + margin(c, units) + "; ")
                 .orElse("");
-        return margin + work + "; ends because " + computed.table().ending().title();
     }
 
     /** What lubricate and bleed comes to. */
@@ -236,7 +239,7 @@ public final class OperationWords {
         }
         LubricationOutcome.Computed computed = (LubricationOutcome.Computed) outcome;
         int steps = computed.table().steps().size();
-        return steps + (steps == 1 ? " step" : " steps") + " from "
+        return held(computed.table().closest(), units) + steps + (steps == 1 ? " step" : " steps") + " from "
                 + load(computed.table().startPressure(), units) + " on the casing; ends because "
                 + computed.table().ending().title();
     }
