@@ -17,7 +17,7 @@ import staunch.units.Si;
  * above, with the pressure at which the formation takes it held at the bottom (own derivation from static columns; gas that
  * is taken leaves at the bottom, and slips no way up). Friction of the annulus loads the points above: it is shared in
  * proportion to measured depth, and adds to the static pressure there. Friction of the line between pump and annulus is not
- * counted: it adds to the pump pressure. The highest surface pressure stands at the start, when
+ * counted here: who knows the line adds it to the pump pressure. The highest surface pressure stands at the start, when
  * the lightest column is in the well.
  */
 public final class Bullheading {

@@ -16,7 +16,8 @@ public sealed interface BullheadingOutcome permits BullheadingOutcome.Computed, 
      * @param injectionPressure at which the formation takes fluid, Pa absolute
      * @param killDensity of the mud pumped, kg/m³
      * @param stages from the start until the influx is in the formation
-     * @param pump greatest pump pressure against the rating of the pump
+     * @param lineFriction of the line that a subsea well is pumped through, Pa; the stages are at the stack, without it
+     * @param pump greatest pump pressure, friction of the line with it, against the rating of the pump
      * @param loads the load with the least margin of each limit
      */
     record Computed(
@@ -25,6 +26,7 @@ public sealed interface BullheadingOutcome permits BullheadingOutcome.Computed, 
             @Si(value = "Pa", kind = Kind.ABSOLUTE) double injectionPressure,
             @Si("kg/m3") double killDensity,
             List<Bullheading.Stage> stages,
+            @Si(value = "Pa", kind = Kind.DIFFERENCE) double lineFriction,
             Bullheading.Load pump,
             List<Bullheading.Load> loads)
             implements BullheadingOutcome {

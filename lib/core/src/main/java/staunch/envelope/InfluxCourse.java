@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -555,10 +556,16 @@ final class InfluxCourse {
         double injection = kick.formationPressure() + above;
         Bullheading.Outcome outcome = Bullheading.run(new Bullheading.Plan(
                 bare.watching(limits.points(watched, bare)), injection, killDensity(), friction, pumpLimit));
+        double line = lineFriction(rate);
+        Set<String> behindLine = limits.aboveStack(annulus.top());
         Map<String, Bullheading.Load> loads = new LinkedHashMap<>();
         for (Bullheading.Load load :
                 outcome.loads().subList(watched.size(), outcome.loads().size())) {
-            loads.merge(load.limit().name(), load, (a, b) -> b.margin() < a.margin() ? b : a);
+            String name = load.limit().name();
+            loads.merge(
+                    name,
+                    behindLine.contains(name) ? more(load, line) : load,
+                    (a, b) -> b.margin() < a.margin() ? b : a);
         }
         return new BullheadingOutcome.Computed(
                 rate,
@@ -569,8 +576,30 @@ final class InfluxCourse {
                         .map(s -> new Bullheading.Stage(
                                 s.pumped(), s.pumpPressure(), Arrays.copyOf(s.watched(), watched.size())))
                         .toList(),
-                outcome.pump(),
+                line,
+                more(outcome.pump(), line),
                 List.copyOf(loads.values()));
+    }
+
+    /** Friction of the line that a subsea well is bullheaded through. */
+    private double lineFriction(double rate) {
+        if (!input.datum().stackAtSeabed()) {
+            return 0;
+        }
+        ChokeLineLoss.Line line = ChokeFriction.line(input)
+                .orElseThrow(() -> new Missing(
+                        "the line that is pumped through is not known", "equipment: choke line: inside diameter"));
+        ChokeLineLoss loss = line.at(rate);
+        if (loss instanceof ChokeLineLoss.Known known) {
+            return known.pressure();
+        }
+        throw new Missing(
+                "the friction of the line that is pumped through is not known",
+                ((ChokeLineLoss.NotAssessed) loss).missing());
+    }
+
+    private static Bullheading.Load more(Bullheading.Load load, double friction) {
+        return new Bullheading.Load(load.limit(), load.load() + friction, load.pumped());
     }
 
     // Kill sheet

@@ -1,10 +1,13 @@
 package staunch.envelope;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import staunch.control.ClosedWell;
 import staunch.control.LimitLine;
 import staunch.control.PressureLimit;
@@ -98,6 +101,14 @@ final class OperationLimits {
     /** Every limit that is known. */
     List<LimitLine> lines() {
         return lines;
+    }
+
+    /** Names of the limits of which a part stands above the stack, so that friction of the line to it loads them too. */
+    Set<String> aboveStack(double stackDepth) {
+        return lines.stream()
+                .filter(line -> Arrays.stream(line.measuredDepth()).anyMatch(depth -> depth < stackDepth))
+                .map(LimitLine::name)
+                .collect(Collectors.toSet());
     }
 
     /** Components that could not be assessed, each with its reason. */

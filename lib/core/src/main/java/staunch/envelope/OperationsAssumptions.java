@@ -69,8 +69,8 @@ final class OperationsAssumptions {
                     DEFAULT));
             list.add(new Assumption(
                     "bullheading",
-                    "friction of the line that is pumped through is not counted: it adds to the pump pressure and to the load"
-                            + " on the manifold",
+                    "pumped through one line as long and wide as the choke line; its friction adds to the pump pressure and to"
+                            + " the load on what stands above the stack",
                     DEFAULT));
             Wording sea = Wording.of(
                     "sea of {} stands on the well where it parts; lines hold the section's mud unless the case says otherwise",

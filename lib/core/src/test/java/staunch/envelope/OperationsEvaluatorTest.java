@@ -9,12 +9,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import staunch.control.Bullheading;
 import staunch.control.CirculationPoint;
+import staunch.control.FlowingMud;
+import staunch.control.Hydraulics;
+import staunch.control.LineBore;
 import staunch.control.MigrationCurve;
 import staunch.control.MigrationPoint;
 import staunch.envelope.KickOperations.WatchedDepth;
 import staunch.envelope.OperationsPlan.InfluxChoice;
 import staunch.limit.GasSeparator;
+import staunch.limit.PressureEquipment;
 import staunch.limit.PressureRating;
 import staunch.units.Fault;
 import staunch.units.Physics;
@@ -182,6 +187,50 @@ class OperationsEvaluatorTest {
         assertEquals(
                 "equipment: riser",
                 assertInstanceOf(NotAssessed.class, drilled(subsea).killSheet()).missing());
+    }
+
+    /** The line's friction is that of the hydraulics, and the pump and the manifold bear it beyond the stack. */
+    @Test
+    void bullheadingASubseaWellPumpsAgainstItsLine() {
+        Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
+        PressureRating pump = new PressureRating("pump", 69e6, Optional.empty());
+        Wells subsea = full().datum(floater)
+                .equipment(Wells.rated(103e6, 69e6, 1025, 0.0762).with(Optional.of(pump), Optional.empty()));
+        BullheadingOutcome.Computed pumped = assertInstanceOf(
+                BullheadingOutcome.Computed.class, drilled(subsea).bullheading());
+        FlowingMud mud = AnnularLosses.mud(subsea.input().plan());
+        double line = Hydraulics.lineLoss(new LineBore(1025, 0.0762), mud, pumped.rate());
+        assertEquals(line, pumped.lineFriction(), 1e-6 * line);
+        double stack = pumped.stages().stream()
+                .mapToDouble(Bullheading.Stage::pumpPressure)
+                .max()
+                .orElseThrow();
+        double rest = pumped.pump().limit().pressure() - 69e6;
+        assertEquals(stack + rest + line, pumped.pump().load(), 1);
+        assertEquals(stack + rest + line, load(pumped, "manifold"), 1);
+        assertEquals(stack + rest, load(pumped, "stack"), 1);
+        Wells unknown = full().datum(floater)
+                .equipment(new PressureEquipment(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        Optional.of(pump),
+                        Optional.empty()));
+        assertEquals(
+                "equipment: choke line: inside diameter",
+                assertInstanceOf(NotAssessed.class, drilled(unknown).bullheading())
+                        .missing());
+    }
+
+    private static double load(BullheadingOutcome.Computed pumped, String name) {
+        return pumped.loads().stream()
+                .filter(l -> l.limit().name().equals(name))
+                .mapToDouble(Bullheading.Load::load)
+                .max()
+                .orElseThrow(() -> new AssertionError(pumped.loads().toString()));
     }
 
     @Test

@@ -318,7 +318,13 @@ public final class OperationTables {
                 .text("Outcome", l -> l.margin() > 0 ? "holds" : "does not hold")
                 .table(
                         "Bullheading: loads",
-                        "Loads rounded up, limits and margins down; a limit met exactly does not hold.");
+                        "Loads rounded up, limits and margins down; a limit met exactly does not hold."
+                                + (outcome.lineFriction() > 0
+                                        ? " The loads on pump and manifold hold "
+                                                + units.text(
+                                                        outcome.lineFriction(), Measure.PRESSURE_DIFFERENCE, CEILING)
+                                                + " of friction of the line."
+                                        : ""));
     }
 
     /** Friction against the pump rate. */
