@@ -66,10 +66,10 @@ final class ReviewModel {
     private static final String NONE = "–";
     private static final int ROWS_ALONG = 13;
 
-    /** Rows of a table that is better kept on one sheet, and of one that may stand beside another. */
-    private static final int SHORT = 3;
+    /** Rows of a table that is kept whole on one sheet. */
+    private static final int WHOLE = 20;
 
-    private static final int HALF = 14;
+    private static final String HALF = "half";
 
     private static final double SAME_DEPTH = 0.01;
 
@@ -84,18 +84,30 @@ final class ReviewModel {
     private final WellEnvelope envelope;
     private final UnitSystem units;
     private final Function<ChartImage, String> drawing;
+    private final SharedAssumptions shared;
+    private final SharedAssumptions sharedAfter;
+    private final boolean paged;
+    private int titles;
 
-    /** @param drawing how a chart is set into the page */
-    ReviewModel(Review review, UnitSystem units, Function<ChartImage, String> drawing) {
+    /**
+     * @param drawing how a chart is set into the page
+     * @param paged whether the page is to be cut into sheets with running head and foot; tables whose numbers a chart
+     *     shows are left out then
+     */
+    ReviewModel(Review review, UnitSystem units, Function<ChartImage, String> drawing, boolean paged) {
         this.review = review;
         this.wellCase = review.wellCase();
         this.envelope = review.envelope();
         this.units = units;
         this.drawing = drawing;
+        this.paged = paged;
+        this.shared = SharedAssumptions.of(
+                envelope.sections().stream().map(SectionEnvelope::assumptions).toList());
+        this.sharedAfter = SharedAssumptions.of(
+                review.operations().stream().map(SectionOperations::assumptions).toList());
     }
 
-    /** @param paged whether the page is to be cut into sheets with running head and foot */
-    Map<String, Object> root(String css, boolean paged) {
+    Map<String, Object> root(String css) {
         CasingDesign design = wellCase.design(envelope.design());
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("css", markup(css));
@@ -110,15 +122,18 @@ final class ReviewModel {
         root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));
         root.put("schematic", figure(Charts.schematic(wellCase, envelope, units)));
         root.put("wellWindow", figure(Charts.pressureWindow(wellCase, envelope, units)));
-        root.put("casing", table(Tables.casingProgramme(design, units)));
-        root.put("holes", table(Tables.holeProgramme(design, units)));
-        root.put("criteria", table(Tables.criteria(design, units)));
         EquivalentZero zero = EquivalentZero.of(envelope.options().equivalentDensityFrom(), wellCase.datum());
-        root.put("tests", table(Tables.strengthTests(wellCase.earth(), zero, units)));
+        root.put(
+                "programme",
+                rows(List.of(
+                        Tables.casingProgramme(design, units),
+                        Tables.holeProgramme(design, units),
+                        Tables.criteria(design, units),
+                        Tables.strengthTests(wellCase.earth(), zero, units))));
         root.put(
                 "evidence",
                 wellCase.evidence()
-                        .map(e -> tables(EvidenceTables.all(e, zero, units)))
+                        .map(e -> rows(EvidenceTables.all(e, zero, units)))
                         .orElse(List.of()));
         root.put(
                 "pumpingCharts",
@@ -139,11 +154,21 @@ final class ReviewModel {
                 wellCase.files().stream()
                         .map(f -> Map.of("path", f.path(), "sha256", f.sha256()))
                         .toList());
+        root.put(
+                "shared",
+                rows(List.of(
+                        Tables.assumptions("Assumptions of every section", shared.shared(), units),
+                        Tables.assumptions(
+                                "Assumptions of the operations in every section", sharedAfter.shared(), units))));
         List<Map<String, Object>> sections = new ArrayList<>();
         for (int i = 0; i < envelope.sections().size(); i++) {
             sections.add(section(envelope.sections().get(i), i + 1));
         }
         root.put("sections", sections);
+        root.put(
+                "inputs",
+                rows(List.of(Tables.sectionInputs(
+                        envelope.sections().stream().map(SectionEnvelope::plan).toList(), units))));
         return root;
     }
 
@@ -189,10 +214,6 @@ final class ReviewModel {
                 "lowestAt",
                 section.maasp().flatMap(Maasp::lowest).map(SurfaceLimit::name).orElse(""));
         model.put("masps", section.masps().stream().map(this::masp).toList());
-        List<ResultTable> masps = new ArrayList<>();
-        masps.add(Tables.masp(section, units));
-        section.masps().forEach(m -> masps.add(Tables.maspChecks(m, units)));
-        model.put("maspTables", tables(masps));
         model.put("warnings", warnings(section.warnings()));
         Figure window = Charts.pressureWindow(wellCase, section, units);
         List<Figure> figures = section.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN
@@ -210,32 +231,19 @@ final class ReviewModel {
                         .map(this::figure)
                         .toList());
         model.put("notDrawn", notDrawn(figures));
-        List<ResultTable> maasp = new ArrayList<>();
-        section.maasp().ifPresent(m -> maasp.add(Tables.maasp(m, units)));
-        maasp.add(Tables.maaspAgainstMud(section, units).thinned(ROWS_ALONG));
-        model.put("maaspTables", tables(maasp));
-        List<ResultTable> tolerance = new ArrayList<>();
-        if (section.verdict().outcome() != Verdict.Outcome.NOT_SHUT_IN) {
-            tolerance.add(Tables.influxes(section, units));
+        List<ResultTable> limits = new ArrayList<>();
+        limits.add(Tables.influxMargins(section, units));
+        section.maasp().ifPresent(m -> limits.add(Tables.maasp(m, units)));
+        limits.add(Tables.masp(section, units));
+        if (!paged) {
+            limits.addAll(ratings(section));
         }
-        Optional<String> nowhere = nowhereAssessed(section);
-        if (nowhere.isEmpty()) {
-            tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
-        }
-        model.put("nowhereAssessed", nowhere.orElse(""));
-        tolerance.add(Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG));
-        tolerance.add(Tables.influxMargins(section, units));
-        model.put("toleranceTables", tables(tolerance));
-        model.put("hands", hands(section));
+        model.put("limits", rows(limits));
         model.put(
-                "inputTables",
-                tables(List.of(
-                        Tables.sectionInputs(plan, units),
-                        Tables.openHole(plan, units),
-                        Tables.drillString(plan, units),
-                        Tables.pressureWindow(section, units).thinned(ROWS_ALONG))));
-        model.put("assumptions", table(Tables.assumptions(section, units)));
+                "assumptions",
+                rows(List.of(Tables.assumptions("Assumptions", shared.rest(section.assumptions()), units))));
         model.put("sources", sources(section));
+        model.put("details", details(section));
         review.operations(plan.name()).ifPresent(o -> model.put("operations", operations(section, o)));
         return model;
     }
@@ -243,17 +251,16 @@ final class ReviewModel {
     /** After an influx: answers, then the charts and tables of the drilled kick, or of the swabbed where that is none. */
     private Map<String, Object> operations(SectionEnvelope section, SectionOperations operations) {
         Map<String, Object> model = new LinkedHashMap<>();
-        KickOperations shown =
-                operations.drilled() instanceof KickOperations.Followed ? operations.drilled() : operations.swabbed();
-        if (shown instanceof NotAssessed not) {
-            model.put("notAssessed", not.summary(units));
+        Optional<KickOperations.Followed> followed = shown(operations);
+        if (followed.isEmpty()) {
+            model.put("notAssessed", ((NotAssessed) operations.swabbed()).summary(units));
             return model;
         }
-        KickOperations.Followed kick = (KickOperations.Followed) shown;
+        KickOperations.Followed kick = followed.get();
         model.put("notAssessed", "");
         model.put("waitDrilled", OperationWords.wait(operations.drilled(), units));
         model.put("waitSwabbed", OperationWords.wait(operations.swabbed(), units));
-        model.put("answers", table(OperationTables.answers(operations, units)));
+        model.put("answers", rows(List.of(OperationTables.answers(operations, units))));
         model.put("shown", kick.kick().scenario().title() + ", " + OperationWords.influx(kick, units));
         List<Figure> figures = operationFigures(section, kick);
         model.put(
@@ -263,11 +270,79 @@ final class ReviewModel {
                         .map(this::figure)
                         .toList());
         model.put("notDrawn", notDrawn(figures));
+        model.put(
+                "assumptions",
+                rows(List.of(Tables.assumptions(
+                        "Assumptions of the operations", sharedAfter.rest(operations.assumptions()), units))));
+        model.put("warnings", warnings(operations.warnings()));
+        String file = review.subject(section.plan().name(), kick, units).fileName() + ".html";
+        model.put("killSheet", Review.killSheet(kick).isPresent() ? file : "");
+        return model;
+    }
+
+    /** What stands behind the answers of a section: for who wants to check a number, not for who wants the answer. */
+    private List<Map<String, Object>> details(SectionEnvelope section) {
+        List<Map<String, Object>> details = new ArrayList<>();
+        boolean shutIn = section.verdict().outcome() != Verdict.Outcome.NOT_SHUT_IN;
+        List<ResultTable> tolerance = new ArrayList<>();
+        if (shutIn) {
+            tolerance.add(Tables.influxes(section, units));
+        }
+        Optional<String> nowhere = nowhereAssessed(section);
+        if (!paged) {
+            if (nowhere.isEmpty()) {
+                tolerance.add(Tables.toleranceAlongSection(section, units).thinned(ROWS_ALONG));
+            }
+            tolerance.add(Tables.volumeAgainstIntensity(section, units).thinned(ROWS_ALONG));
+            tolerance.add(Tables.maaspAgainstMud(section, units).thinned(ROWS_ALONG));
+            tolerance.add(Tables.pressureWindow(section, units).thinned(ROWS_ALONG));
+        }
+        if (paged) {
+            details.add(detail("Ratings", "", rows(ratings(section))));
+        }
+        details.add(detail(
+                "Kick tolerance, MAASP and pressure window in numbers",
+                nowhere.map(r -> "Tolerance is not assessed at any depth of the section: " + r + ".")
+                        .orElse(""),
+                rows(tolerance)));
+        review.operations(section.plan().name())
+                .filter(o -> shutIn)
+                .flatMap(o -> shown(o).map(k -> behind(o, k)))
+                .ifPresent(t -> details.add(detail("After an influx, step by step", "", rows(t))));
+        details.add(detail("Hand calculation beside the full answer", "", paired(hands(section))));
+        List<ResultTable> inputs = new ArrayList<>();
+        if (!paged) {
+            inputs.add(Tables.sectionInputs(section.plan(), units));
+        }
+        inputs.add(Tables.openHole(section.plan(), units));
+        inputs.add(Tables.drillString(section.plan(), units));
+        details.add(detail("Inputs", "", rows(inputs)));
+        details.removeIf(d -> ((List<?>) d.get("rows")).isEmpty());
+        return details;
+    }
+
+    private List<ResultTable> ratings(SectionEnvelope section) {
+        return section.masps().stream().map(m -> Tables.maspChecks(m, units)).toList();
+    }
+
+    private static Map<String, Object> detail(String title, String note, List<List<Map<String, Object>>> rows) {
+        return Map.of("title", title, "note", note, "rows", rows);
+    }
+
+    /** The course whose charts and tables are shown: the drilled kick, or the swabbed where that is none. */
+    private static Optional<KickOperations.Followed> shown(SectionOperations operations) {
+        return Stream.of(operations.drilled(), operations.swabbed())
+                .filter(KickOperations.Followed.class::isInstance)
+                .map(KickOperations.Followed.class::cast)
+                .findFirst();
+    }
+
+    private List<ResultTable> behind(SectionOperations operations, KickOperations.Followed kick) {
         List<ResultTable> tables = new ArrayList<>();
         if (kick.migration() instanceof MigrationOutcome.Computed migration) {
             tables.add(OperationTables.timeToLimit(migration, units));
         }
-        kick.circulations().forEach(r -> tables.add(OperationTables.circulationPeaks(r, units)));
+        tables.add(OperationTables.circulationPeaks(kick.circulations(), units));
         if (kick.surfaceGas() instanceof SurfaceGasOutcome.Computed gas) {
             tables.add(OperationTables.gasAtSurface(gas, units));
         }
@@ -290,12 +365,7 @@ final class ReviewModel {
         if (kick.drillers() instanceof CirculationOutcome.Computed drillers) {
             drillers.byHand().forEach(h -> tables.add(OperationTables.byHand(h, units)));
         }
-        model.put("tables", tables(tables));
-        model.put("assumptions", table(OperationTables.assumptions(operations, units)));
-        model.put("warnings", warnings(operations.warnings()));
-        String file = review.subject(section.plan().name(), kick, units).fileName() + ".html";
-        model.put("killSheet", Review.killSheet(kick).isPresent() ? file : "");
-        return model;
+        return tables;
     }
 
     private List<Figure> operationFigures(SectionEnvelope section, KickOperations.Followed kick) {
@@ -317,7 +387,9 @@ final class ReviewModel {
                 figures.add(OperationCharts.watchedPressure(name, runs, i, limitAt(section, depth), units));
             }
         }
-        figures.add(OperationCharts.closestLimit(name, runs.get(0), units));
+        if (!paged) {
+            figures.add(OperationCharts.closestLimit(name, runs.get(0), units));
+        }
         return figures;
     }
 
@@ -399,9 +471,7 @@ final class ReviewModel {
         List<Map<String, Object>> hands = new ArrayList<>();
         for (KickResult kick : List.of(section.drilled(), section.swabbed())) {
             kick.hand().ifPresent(hand -> {
-                ResultTable steps = Tables.handCalculation(hand, units);
-                Map<String, Object> model = table(steps);
-                model.put("html", markup(withIndices(steps.html())));
+                Map<String, Object> model = table(Tables.handCalculation(hand, units));
                 model.put("name", "Hand calculation, " + kick.scenario().title());
                 hands.add(model);
             });
@@ -482,29 +552,54 @@ final class ReviewModel {
                 .toList();
     }
 
-    private static List<Map<String, Object>> tables(List<ResultTable> tables) {
-        return tables.stream()
-                .filter(t -> t.rowCount() > 0)
-                .map(ReviewModel::table)
-                .toList();
+    /** Tables that have rows, in rows of one, or of two where both take half a sheet. */
+    private List<List<Map<String, Object>>> rows(List<ResultTable> tables) {
+        return paired(
+                tables.stream().filter(t -> t.rowCount() > 0).map(this::table).toList());
+    }
+
+    private static List<List<Map<String, Object>>> paired(List<Map<String, Object>> tables) {
+        List<List<Map<String, Object>>> rows = new ArrayList<>();
+        Map<String, Object> alone = null;
+        for (Map<String, Object> table : tables) {
+            if (!table.get("shape").equals(HALF)) {
+                rows.add(List.of(table));
+                alone = null;
+            } else if (alone == null) {
+                rows.add(List.of(table));
+                alone = table;
+            } else {
+                rows.set(rows.size() - 1, List.of(alone, table));
+                alone = null;
+            }
+        }
+        return rows;
     }
 
     /** How a table is set on sheets: beside another, whole, or going on over the end of a sheet. */
     private static String shape(ResultTable table) {
-        if (table.isNarrow() && table.rowCount() <= HALF) {
-            return "half";
+        if (table.rowCount() > WHOLE) {
+            return "long";
         }
-        return table.rowCount() <= SHORT ? "short" : "long";
+        return table.isNarrow() ? HALF : "short";
     }
 
-    private static Map<String, Object> table(ResultTable table) {
+    private Map<String, Object> table(ResultTable table) {
         Map<String, Object> model = new LinkedHashMap<>();
+        String id = "table-" + ++titles;
+        model.put("id", id);
         model.put("name", table.name());
         model.put("caption", table.caption());
         model.put("empty", table.rowCount() == 0);
         model.put("shape", shape(table));
-        model.put("html", markup(table.html()));
+        String html = named(table.html(), id);
+        model.put("html", markup(table.hasColumn("Formula") ? withIndices(html) : html));
         return model;
+    }
+
+    /** The heading above a table is its name for those who hear the page. */
+    private static String named(String html, String id) {
+        return html.replaceFirst("<table ", "<table aria-labelledby=\"" + id + "\" ");
     }
 
     private Map<String, Object> figure(Figure figure) {

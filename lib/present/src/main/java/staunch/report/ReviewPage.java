@@ -54,8 +54,8 @@ public final class ReviewPage {
     }
 
     private static String html(Review review, UnitSystem units, List<Companion> companions) {
-        ReviewModel model = new ReviewModel(review, units, ChartImage::inlineSvg);
-        Map<String, Object> root = model.root(Pages.resource("page.css"), false);
+        ReviewModel model = new ReviewModel(review, units, ChartImage::inlineSvg, false);
+        Map<String, Object> root = model.root(Pages.resource("page.css"));
         root.put("companions", companions);
         return Pages.fill("review.ftl", root);
     }

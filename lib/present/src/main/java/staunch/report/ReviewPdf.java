@@ -30,8 +30,8 @@ public final class ReviewPdf {
 
     /** The PDF itself; equal results give equal bytes. */
     public static byte[] bytes(Review review, UnitSystem units) throws IOException {
-        ReviewModel model = new ReviewModel(review, units, chart -> chart.svg(FIGURE_WIDTH));
-        String page = Pages.fill("review.ftl", model.root(Sheets.fontFaces() + Pages.resource("pack.css"), true));
+        ReviewModel model = new ReviewModel(review, units, chart -> chart.svg(FIGURE_WIDTH), true);
+        String page = Pages.fill("review.ftl", model.root(Sheets.fontFaces() + Pages.resource("pack.css")));
         CaseHeader header = review.wellCase().header();
         return Sheets.pdf(page, "Well-control review: " + header.well(), header.preparedBy());
     }

@@ -10,7 +10,6 @@ import staunch.design.ShoeSearch;
 import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
 import staunch.envelope.BullheadingOutcome;
-import staunch.envelope.CirculationOutcome;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.KickOperations;
 import staunch.envelope.LubricationOutcome;
@@ -159,11 +158,7 @@ public final class CaseTables {
         if (kick.migration() instanceof MigrationOutcome.Computed migration) {
             add(all, design, section, OperationTables.timeToLimit(migration, units));
         }
-        for (CirculationOutcome run : List.of(kick.drillers(), kick.waitAndWeight())) {
-            if (run instanceof CirculationOutcome.Computed computed) {
-                add(all, design, section, OperationTables.circulationPeaks(computed, units));
-            }
-        }
+        add(all, design, section, OperationTables.circulationPeaks(kick.circulations(), units));
         if (kick.volumetric() instanceof VolumetricOutcome.Computed volumetric) {
             add(all, design, section, OperationTables.volumetric(volumetric.table(), units));
         }

@@ -21,7 +21,6 @@ import staunch.control.MigrationPoint;
 import staunch.control.PressureSchedule;
 import staunch.control.SlowCirculation;
 import staunch.control.VolumetricMethod;
-import staunch.envelope.Assumption;
 import staunch.envelope.BullheadingOutcome;
 import staunch.envelope.CirculationOutcome;
 import staunch.envelope.HandCalculation;
@@ -34,6 +33,7 @@ import staunch.envelope.RiserOutcome;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.SurfaceGasOutcome;
 import staunch.units.Measure;
+import staunch.units.Physics;
 import staunch.units.UnitSystem;
 
 /**
@@ -70,11 +70,7 @@ public final class OperationTables {
 
     /** What the operations of a section rest on. */
     public static ResultTable assumptions(SectionOperations operations, UnitSystem units) {
-        return new Rows<>(operations.assumptions(), units)
-                .text("Subject", Assumption::subject)
-                .text("Assumed", a -> a.text(units))
-                .text("Origin", Assumption::origin)
-                .table("Assumptions of the operations", "");
+        return Tables.assumptions("Assumptions of the operations", operations.assumptions(), units);
     }
 
     /**
@@ -115,22 +111,28 @@ public final class OperationTables {
 
     /** The highest pressures of a circulation, with where the gas is then. */
     public static ResultTable circulationPeaks(CirculationOutcome.Computed circulation, UnitSystem units) {
-        record Row(String place, OptionalDouble gauge, OptionalDouble absolute, CirculationPoint at) {}
+        return circulationPeaks(List.of(circulation), units);
+    }
+
+    /** The highest pressures of each circulation, with where the gas is then. */
+    public static ResultTable circulationPeaks(List<CirculationOutcome.Computed> circulations, UnitSystem units) {
+        record Row(String method, String place, double absolute, CirculationPoint at) {}
         List<Row> rows = new ArrayList<>();
-        CirculationPoint choke = circulation.schedule().greatestChokePressure();
-        rows.add(new Row("choke", OptionalDouble.of(choke.chokePressure()), OptionalDouble.empty(), choke));
-        for (CirculationOutcome.Peak peak : circulation.peaks()) {
-            rows.add(new Row(
-                    peak.where().name(), OptionalDouble.empty(), OptionalDouble.of(peak.pressure()), peak.moment()));
+        for (CirculationOutcome.Computed circulation : circulations) {
+            String method = OperationWords.method(circulation.method());
+            CirculationPoint choke = circulation.schedule().greatestChokePressure();
+            rows.add(new Row(method, "choke", choke.chokePressure() + Physics.ATMOSPHERE, choke));
+            circulation.peaks().forEach(p -> rows.add(new Row(method, p.where().name(), p.pressure(), p.moment())));
         }
         return new Rows<>(rows, units)
+                .text("Method", Row::method)
                 .text("Place", Row::place)
-                .optional("Highest at the gauge", Measure.PRESSURE_GAUGE, CEILING, Row::gauge)
-                .optional("Highest there", Measure.PRESSURE_ABSOLUTE, CEILING, Row::absolute)
+                .number("Highest pressure", Measure.PRESSURE_GAUGE, CEILING, r -> r.absolute() - Physics.ATMOSPHERE)
+                .number("Highest pressure", Measure.PRESSURE_ABSOLUTE, CEILING, Row::absolute)
                 .text("When", r -> r.at().phase().title())
                 .number("Pumped", Measure.VOLUME, HALF_EVEN, r -> r.at().pumped())
                 .optional("Top of gas MD", Measure.DEPTH, HALF_EVEN, r -> r.at().gasTop())
-                .table("Highest pressures, " + OperationWords.method(circulation.method()), "Rounded up.");
+                .table("Highest pressures", "Rounded up, at the gauge and absolute.");
     }
 
     /** When each limit is first reached at each rate; limits that no rate reaches are left out. */

@@ -45,6 +45,11 @@ public final class ResultTable {
         return table.rowCount();
     }
 
+    /** Whether it has a column of this name. */
+    public boolean hasColumn(String column) {
+        return table.columnNames().contains(column);
+    }
+
     /** The table with so many rows evenly spread over it, first and last among them; itself where it is not longer. */
     public ResultTable thinned(int rows) {
         int count = table.rowCount();

@@ -628,11 +628,22 @@ public final class Tables {
 
     /** Choices and defaults behind the results of a section. */
     public static ResultTable assumptions(SectionEnvelope section, UnitSystem units) {
-        return new Rows<>(section.assumptions(), units)
+        return assumptions("Assumptions", section.assumptions(), units);
+    }
+
+    /**
+     * Choices and defaults.
+     *
+     * @param name of the table
+     * @param assumptions in their order
+     * @param units to show
+     */
+    public static ResultTable assumptions(String name, List<Assumption> assumptions, UnitSystem units) {
+        return new Rows<>(assumptions, units)
                 .text("Subject", Assumption::subject)
                 .text("Assumed", a -> a.text(units))
                 .text("Origin", Assumption::origin)
-                .table("Assumptions", "");
+                .table(name, "");
     }
 
     /** Warnings, of a section, an envelope or a case. */
@@ -773,6 +784,29 @@ public final class Tables {
                 .text("Input", SectionInputs.Item::name)
                 .text("Value", SectionInputs.Item::value)
                 .table("Inputs", "As the case gives them.");
+    }
+
+    /** The same of several sections side by side; a dash where a section has no such line. */
+    public static ResultTable sectionInputs(List<SectionPlan> plans, UnitSystem units) {
+        List<Map<String, String>> values = plans.stream()
+                .map(p -> SectionInputs.of(p, units).stream()
+                        .collect(Collectors.toMap(
+                                SectionInputs.Item::name,
+                                SectionInputs.Item::value,
+                                (first, second) -> first,
+                                LinkedHashMap::new)))
+                .<Map<String, String>>map(m -> m)
+                .toList();
+        List<String> names =
+                values.stream().flatMap(v -> v.keySet().stream()).distinct().toList();
+        Rows<String> rows = new Rows<>(names, units).text("Input", n -> n);
+        for (int i = 0; i < plans.size(); i++) {
+            Map<String, String> section = values.get(i);
+            String name = plans.get(i).name();
+            boolean again = plans.subList(0, i).stream().anyMatch(p -> p.name().equals(name));
+            rows.text(again ? name + ", section " + (i + 1) : name, n -> section.getOrDefault(n, Rows.NONE));
+        }
+        return rows.table("Inputs of the sections", "As the case gives them.");
     }
 
     /**

@@ -7,16 +7,40 @@
 <#else><svg class="mark" width="14" height="14" viewBox="0 0 14 14" xmlns="http://www.w3.org/2000/svg" aria-hidden="true"><circle cx="7" cy="7" r="5.6" fill="none" stroke="#77828d" stroke-width="1.6"/><path d="M3.6 7 L10.4 7" fill="none" stroke="#77828d" stroke-width="1.6"/></svg>
 </#if>
 </#macro>
-<#macro table t>
-<div class="block-table ${t.shape}"><h4>${t.name}</h4>
+<#macro table t level="h4">
+<div class="block-table ${t.shape}"><${level} class="t" id="${t.id}">${t.name}</${level}>
 <#if t.empty><p class="none">None given.</p><#else><div class="scroll">${t.html}</div><#if t.caption?has_content><p class="caption">${t.caption}</p></#if></#if></div>
+</#macro>
+<#-- On sheets two narrow tables stand beside each other in a row that is not cut; on screen each finds its place. -->
+<#macro tables rows level="h4">
+<#if paged><#list rows as row><#if row?size == 2><table class="beside"><tbody><tr><#list row as t><td><@table t level/></td></#list></tr></tbody></table><#else><@table row[0] level/></#if></#list>
+<#else><div class="tables"><#list rows as row><#list row as t><@table t level/></#list></#list></div></#if>
+</#macro>
+<#macro figures list>
+<#if paged><#list list?chunk(2) as row><table class="beside"><tbody><tr><#list row as f><td><@figure f/></td></#list></tr></tbody></table></#list>
+<#else><div class="figures"><#list list as f><@figure f/></#list></div></#if>
+</#macro>
+<#macro notDrawn list>
+<#if list?has_content><ul class="not-drawn"><#list list as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
+</#macro>
+<#macro afterInflux o>
+<h3>After an influx: circulating out, waiting, killing</h3>
+<#if o.notAssessed?has_content><p>${o.notAssessed?cap_first}.</p><#else>
+<@tables o.answers/>
+<#if o.warnings?has_content><@warningList o.warnings/></#if>
+<#if paged><p class="caption">Charts: ${o.shown}.</p></#if>
+<#if companions?map(c -> c.file)?seq_contains(o.killSheet)><p><a href="${o.killSheet?url_path('UTF-8')}">Kill sheet of the ${o.shown}</a>, for planning, on two sheets.</p></#if>
+</#if>
+</#macro>
+<#macro warningList list>
+<ul class="warnings"><#list list as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
 </#macro>
 <#macro figure f>
 <figure><#if f.drawn>${f.html}<#else><p class="not-drawn">Not drawn: ${f.reason}.</p></#if><figcaption>${f.title}</figcaption></figure>
 </#macro>
 <#macro sources s>
-<div class="sources"><h4>Sources</h4>
-<#if s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if></div>
+<div class="sources"><h4 class="t">Sources</h4>
+<#if paged && s.sources?has_content><p>${s.sources?join("; ")}.</p><#elseif s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if></div>
 </#macro>
 <!DOCTYPE html>
 <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
@@ -43,9 +67,9 @@ ${css}
 <p class="subtitle">${header.title}</p>
 </div>
 <table class="block"><tbody>
-<tr><th>Revision</th><td>${header.revision}</td><th>Date</th><td>${header.date}</td><th>Casing design</th><td>${header.design}</td></tr>
-<tr><th>Prepared</th><td>${header.prepared}</td><th>Checked</th><td>${header.checked}</td><th>Approved</th><td>${header.approved}</td></tr>
-<tr><th>Depths from</th><td>${header.datum}</td><th>Units</th><td>${header.units}</td><th>Case warnings</th><td>${warnings?size}</td></tr>
+<tr><th scope="row">Revision</th><td>${header.revision}</td><th scope="row">Date</th><td>${header.date}</td><th scope="row">Casing design</th><td>${header.design}</td></tr>
+<tr><th scope="row">Prepared</th><td>${header.prepared}</td><th scope="row">Checked</th><td>${header.checked}</td><th scope="row">Approved</th><td>${header.approved}</td></tr>
+<tr><th scope="row">Depths from</th><td>${header.datum}</td><th scope="row">Units</th><td>${header.units}</td><th scope="row">Case warnings</th><td>${warnings?size}</td></tr>
 </tbody></table>
 </header>
 <#if header.notice?has_content><p class="notice">${header.notice}</p></#if>
@@ -56,9 +80,9 @@ ${css}
 <#if departures?has_content><p class="departures">${departures}</p></#if>
 <#if companions?has_content><p class="companions">Beside this page: <#list companions as c><a href="${c.file?url_path('UTF-8')}">${c.title}</a><#sep>, </#list></p></#if>
 <div class="scroll">
-<table class="summary">
+<table class="summary" aria-label="Section summary">
 <thead>
-<tr><th class="s">Section</th><th class="v">Verdict</th><th class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th class="g">Governing limit</th><th class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th class="n p">MASP<br/><span class="unit">${maaspUnit}</span></th></tr>
+<tr><th scope="col" class="s">Section</th><th scope="col" class="v">Verdict</th><th scope="col" class="k">Drilled kick<br/><span class="unit">tolerance / required</span></th><th scope="col" class="k">Swabbed kick<br/><span class="unit">tolerance / required</span></th><th scope="col" class="g">Governing limit</th><th scope="col" class="n m">Least margin<br/><span class="unit">${marginUnit}, drilled<br/>over swabbed</span></th><th scope="col" class="n a">Formation MAASP<br/><span class="unit">${maaspUnit}</span></th><th scope="col" class="n l">Lowest surface limit<br/><span class="unit">${maaspUnit}</span></th><th scope="col" class="n p">MASP<br/><span class="unit">${maaspUnit}</span></th></tr>
 </thead>
 <tbody>
 <#list sections as s>
@@ -82,19 +106,17 @@ ${css}
 
 <section id="well">
 <h2>The well</h2>
-<div class="figures">
-<@figure schematic/>
-<@figure wellWindow/>
-</div>
-<div class="tables"><@table casing/><@table holes/><@table criteria/><@table tests/></div>
+<@figures [schematic, wellWindow]/>
+<#if warnings?has_content>
+<h3>Warnings for the whole well</h3>
+<@warningList warnings/>
+</#if>
+<#if !paged><h3>Programme</h3></#if>
+<@tables programme/>
 <#if evidence?has_content>
 <h3>Offset evidence</h3>
-<div class="tables"><#list evidence as e><@table e/></#list></div>
-<#list pumpingCharts as f><@figure f/></#list>
-</#if>
-<#if warnings?has_content>
-<h4>Warnings for the whole well</h4>
-<ul class="warnings"><#list warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
+<@tables evidence/>
+<@figures pumpingCharts/>
 </#if>
 </section>
 
@@ -108,84 +130,72 @@ ${css}
 <#if s.governing != "–"><p>Governing limit: ${s.governing}.</p></#if>
 <table class="pairs"><tbody>
 <#if s.outcome != "NOT_SHUT_IN">
-<tr><th>Drilled kick, formation</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
-<tr><th>Drilled kick, to surface</th><td>${s.drilled.toSurfaceFull}.</td></tr>
-<tr><th>Swabbed kick, formation</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
-<tr><th>Swabbed kick, to surface</th><td>${s.swabbed.toSurfaceFull}.</td></tr>
-<tr><th>Likely estimates, formation</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
-<tr><th>Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
-<tr><th>Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
+<tr><th scope="row">Drilled kick, formation</th><td>${s.drilled.full}. ${s.drilled.requiredText?cap_first}: ${s.drilled.verdict}.</td></tr>
+<tr><th scope="row">Drilled kick, to surface</th><td>${s.drilled.toSurfaceFull}.</td></tr>
+<tr><th scope="row">Swabbed kick, formation</th><td>${s.swabbed.full}. ${s.swabbed.requiredText?cap_first}: ${s.swabbed.verdict}.</td></tr>
+<tr><th scope="row">Swabbed kick, to surface</th><td>${s.swabbed.toSurfaceFull}.</td></tr>
+<tr><th scope="row">Likely estimates, formation</th><td>drilled ${s.drilled.likely}; swabbed ${s.swabbed.likely}.</td></tr>
+<tr><th scope="row">Intensity for the required volume</th><td>${s.largestIntensity}.</td></tr>
+<tr><th scope="row">Zero-gain margin</th><td>${s.zeroGain}.</td></tr>
 <#if s.operations?? && s.operations.notAssessed == "">
-<tr><th>Drilled kick, closed in, can wait</th><td>${s.operations.waitDrilled}.</td></tr>
-<tr><th>Swabbed kick, closed in, can wait</th><td>${s.operations.waitSwabbed}.</td></tr>
+<tr><th scope="row">Drilled kick, closed in, can wait</th><td>${s.operations.waitDrilled}.</td></tr>
+<tr><th scope="row">Swabbed kick, closed in, can wait</th><td>${s.operations.waitSwabbed}.</td></tr>
 </#if>
 </#if>
-<tr><th>Pressure window</th><td>${s.windowVerdict}.</td></tr>
-<#list s.masps as m><tr><th>MASP, ${m.basis}</th><td>${m.full}<#if m.statement != m.outcomeTitle>: ${m.statement}</#if>.</td></tr>
+<tr><th scope="row">Pressure window</th><td>${s.windowVerdict}.</td></tr>
+<#list s.masps as m><tr><th scope="row">MASP, ${m.basis}</th><td>${m.full}<#if m.statement != m.outcomeTitle>: ${m.statement}</#if>.</td></tr>
 </#list></tbody></table>
 </div>
 <#if s.warnings?has_content>
 <h3>Warnings</h3>
-<ul class="warnings"><#list s.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul>
+<@warningList s.warnings/>
 </#if>
-<#-- On sheets they fill the page that the verdict leaves open; on screen the charts come first. -->
-<#if paged><@table s.assumptions/><@sources s/></#if>
+<#assign followed = s.operations?? && s.outcome != "NOT_SHUT_IN">
+<#-- On sheets all answers come first, and all charts after them without a gap; on screen each chart stands with its answer. -->
+<#if paged>
+<#if followed><@afterInflux s.operations/></#if>
+<@figures s.figures + followed?then(s.operations.figures![], [])/>
+<@notDrawn s.notDrawn/>
+<#if followed><@notDrawn s.operations.notDrawn![]/></#if>
+<#else>
 <h3>Charts</h3>
-<div class="figures">
-<#list s.figures as f><@figure f/></#list>
-</div>
-<#if s.notDrawn?has_content><ul class="not-drawn"><#list s.notDrawn as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
-<#if s.operations?? && s.outcome != "NOT_SHUT_IN">
-<h3>After an influx: circulating out, waiting, killing</h3>
-<#if s.operations.notAssessed?has_content><p>${s.operations.notAssessed?cap_first}.</p><#else>
-<@table s.operations.answers/>
-<#if s.operations.warnings?has_content><ul class="warnings"><#list s.operations.warnings as w><li><strong>${w.subject}</strong>: ${w.text}</li></#list></ul></#if>
-<#if companions?map(c -> c.file)?seq_contains(s.operations.killSheet)><p><a href="${s.operations.killSheet?url_path('UTF-8')}">Kill sheet of the ${s.operations.shown}</a>, for planning, on two sheets.</p></#if>
-<p>Charts and tables: ${s.operations.shown}.</p>
-<div class="figures">
-<#list s.operations.figures as f><@figure f/></#list>
-</div>
-<#if s.operations.notDrawn?has_content><ul class="not-drawn"><#list s.operations.notDrawn as f><li>Not drawn, ${f.reason}: ${f.titles}.</li></#list></ul></#if>
-<div class="tables"><#list s.operations.tables as t><@table t/></#list></div>
-<@table s.operations.assumptions/>
+<@figures s.figures/>
+<@notDrawn s.notDrawn/>
+<#if followed>
+<@afterInflux s.operations/>
+<#if s.operations.notAssessed == ""><p>Charts: ${s.operations.shown}.</p></#if>
+<@figures s.operations.figures![]/>
+<@notDrawn s.operations.notDrawn![]/>
 </#if>
 </#if>
-<#if s.maaspTables?has_content>
-<h3>MAASP</h3>
-<div class="tables"><#list s.maaspTables as t><@table t/></#list></div>
+<#if s.limits?has_content>
+<h3>Margins, MAASP, MASP and ratings</h3>
+<@tables s.limits/>
 </#if>
-<#if s.maspTables?has_content>
-<h3>MASP and ratings</h3>
-<div class="tables"><#list s.maspTables as t><@table t/></#list></div>
-</#if>
-<#if s.toleranceTables?has_content>
-<h3>Kick tolerance</h3>
-<#if s.nowhereAssessed?has_content><p>Not assessed at any depth of the section: ${s.nowhereAssessed}.</p></#if>
-<div class="tables"><#list s.toleranceTables as t><@table t/></#list></div>
-</#if>
-<#if s.hands?has_content>
-<h3>Hand calculation beside the full answer</h3>
-<div class="tables"><#list s.hands as t><@table t/></#list></div>
-</#if>
-<h3>Inputs</h3>
-<div class="tables narrow"><#list s.inputTables as t><@table t/></#list></div>
-<#if !paged>
 <h3>Assumptions and sources</h3>
-<@table s.assumptions/>
+<#if s.outcome != "NOT_SHUT_IN" && shared?has_content><p class="caption">What every section assumes alike stands once, <a href="#methods">under the methods</a>.</p></#if>
+<@tables s.assumptions/>
+<#if s.operations?? && s.operations.notAssessed == "" && s.outcome != "NOT_SHUT_IN"><@tables s.operations.assumptions/></#if>
 <@sources s/>
-</#if>
+<#if !paged><#list s.details as d>
+<details class="behind"><summary>${d.title}</summary>
+<#if d.note?has_content><p>${d.note}</p></#if>
+<@tables d.rows/>
+</details>
+</#list></#if>
 </section>
 </#list>
 
 <section id="methods">
 <h2>Methods, input files, cautions</h2>
-<@table methods/>
-<h4>Input files</h4>
+<@table methods "h3"/>
+<@tables shared "h3"/>
+<h3 class="t">Input files</h3>
 <#if files?has_content>
-<table class="staunch"><thead><tr><th>File</th><th>SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>
+<table aria-label="Input files" class="staunch"><thead><tr><th scope="col">File</th><th scope="col">SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>
 <#else><p class="none">The case was built in code, not read from files.</p></#if>
-<#if !register.empty><#if paged><p>Where each number of the case comes from stands on the page of this review.</p><#else><details><summary>Where the numbers come from</summary><@table register/></details></#if></#if>
-<h4>Cautions</h4>
+<#if !register.empty><#if paged><p>Where each number of the case comes from stands on the page of this review.</p><#else><details><summary>Where the numbers come from</summary><@table register "h3"/></details></#if></#if>
+<h3 class="t">Cautions</h3>
 <ul class="cautions">
 <li>This is a planning aid. Every number in it is to be verified by a competent person before it is used.</li>
 <li>Local regulations, the rig's own procedures and the judgement of certified well-control staff prevail over it.</li>
@@ -195,6 +205,20 @@ ${css}
 <li>"Not assessed" means that the question is open, not that the section holds.</li>
 </ul>
 </section>
+<#if paged>
+<section id="behind">
+<h2>Appendix: tables by section</h2>
+<p>The curves of the charts stand in numbers on the page of this review and in its export.</p>
+<@tables inputs/>
+<#list sections as s>
+<h3 class="of-section">${s.name}</h3>
+<#list s.details as d>
+<#if d.note?has_content><p>${d.note}</p></#if>
+<@tables d.rows/>
+</#list>
+</#list>
+</section>
+</#if>
 </div>
 </body>
 </html>

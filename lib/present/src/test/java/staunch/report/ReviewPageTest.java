@@ -19,8 +19,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.Assumption;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.present.Fixtures;
+import staunch.table.TableHtml;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
 
@@ -133,10 +136,53 @@ class ReviewPageTest {
                 "Choke pressure while circulating out",
                 "Surface pressure of the closed well",
                 "Time to each limit",
-                "Gas at surface",
-                "Assumptions of the operations")) {
+                "Gas at surface")) {
             assertTrue(section.contains(said), said);
         }
+    }
+
+    @Test
+    void whatEverySectionAssumesStandsOnceAndEachSectionPointsToIt() {
+        String page = page(UnitSystem.FIELD);
+        String section = page.substring(page.indexOf("id=\"section-4\""), page.indexOf("id=\"section-5\""));
+        String methods = page.substring(page.indexOf("<section id=\"methods\">"));
+        assertTrue(methods.contains("Assumptions of the operations in every section"));
+        assertTrue(section.contains("href=\"#methods\""));
+        for (SectionOperations operations : Fixtures.operations()) {
+            for (Assumption assumption : operations.assumptions()) {
+                String row = ">" + TableHtml.escape(assumption.text(UnitSystem.FIELD))
+                        + "</td><td style=\"text-align:left\">" + TableHtml.escape(assumption.origin()) + "</td>";
+                assertTrue(methods.contains(row) != section.contains(row), row);
+            }
+        }
+    }
+
+    @Test
+    void whatOneSectionAssumesByItselfIsNotShared() {
+        Assumption common = new Assumption("gas", "real", "default");
+        Assumption own = new Assumption("friction", "35 psi", "case");
+        SharedAssumptions two = SharedAssumptions.of(List.of(List.of(), List.of(common, own), List.of(common)));
+        assertEquals(List.of(common), two.shared());
+        assertEquals(List.of(own), two.rest(List.of(common, own)));
+        assertEquals(
+                List.of(),
+                SharedAssumptions.of(List.of(List.of(common), List.of())).shared(),
+                "one section alone");
+    }
+
+    @Test
+    void headingsDescendStepByStepAndEveryTableHasAName() {
+        String page = page(UnitSystem.FIELD);
+        int before = 0;
+        var heading = Pattern.compile("<h([1-6])[ >]").matcher(page);
+        while (heading.find()) {
+            int level = Integer.parseInt(heading.group(1));
+            assertTrue(level <= before + 1, "h" + before + " is followed by h" + level + " at " + heading.start());
+            before = level;
+        }
+        assertTrue(before > 0);
+        var table = Pattern.compile("<table class=\"staunch\"").matcher(page);
+        assertFalse(table.find(), "a table of results without a name");
     }
 
     @Test

@@ -50,6 +50,12 @@ class ReviewPdfTest {
             assertTrue(text.contains("page 1 of " + pages) && text.contains("page " + pages + " of " + pages));
             assertTrue(text.contains("to be verified by a competent person"));
             assertFalse(text.contains("#"), "a character that the typeface lacks");
+            int appendix = text.indexOf("Appendix: tables by section");
+            assertTrue(appendix > text.indexOf("Methods, input files, cautions"), "first what a reader wants");
+            for (String behind : List.of("Inputs of the sections", "Volumetric method", "Highest pressures")) {
+                assertTrue(text.indexOf(behind, appendix) > 0, behind);
+            }
+            assertFalse(text.contains("Tolerance along the section"), "a curve's numbers are left to page and export");
             for (PDFont font : fonts(document)) {
                 assertTrue(font.isEmbedded() && font.getName().contains("Liberation"), font.getName());
             }

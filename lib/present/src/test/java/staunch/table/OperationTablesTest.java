@@ -50,6 +50,7 @@ class OperationTablesTest {
         List<ResultTable> tables = new ArrayList<>(List.of(
                 OperationTables.circulation(DRILLERS, KICK.watched(), units),
                 OperationTables.circulationPeaks(DRILLERS, units),
+                OperationTables.circulationPeaks(KICK.circulations(), units),
                 OperationTables.timeToLimit(MIGRATION, units),
                 OperationTables.migration(MIGRATION.courses().get(0), KICK.watched(), units),
                 OperationTables.volumetric(((VolumetricOutcome.Computed) KICK.volumetric()).table(), units),
@@ -103,11 +104,15 @@ class OperationTablesTest {
     void theHighestPressureIsThatOfItsColumn() {
         Table peaks = OperationTables.circulationPeaks(DRILLERS, FIELD).table();
         Table all = OperationTables.circulation(DRILLERS, KICK.watched(), FIELD).table();
-        assertTrue(peaks.doubleColumn("Highest at the gauge [psi gauge]").get(0)
+        assertTrue(peaks.doubleColumn("Highest pressure [psi gauge]").get(0)
                 >= all.doubleColumn("Choke [psi gauge]").max() - 1e-9);
         int shoe = peaks.stringColumn("Place").asList().indexOf("shoe");
-        assertTrue(peaks.doubleColumn("Highest there [psia]").get(shoe)
+        assertTrue(peaks.doubleColumn("Highest pressure [psia]").get(shoe)
                 >= all.doubleColumn("shoe [psia]").max() - 1e-9);
+        for (Column<?> column : peaks.columns()) {
+            assertEquals(
+                    0, column.countMissing() - (column.name().startsWith("Top of gas") ? column.countMissing() : 0));
+        }
     }
 
     @Test
