@@ -34,7 +34,7 @@ public class LogBenchmark {
 
     private Path log;
 
-    /** Writes the log and checks that its last row is read. */
+    /** Writes the log and checks that the last value of its first and of its last curve is read. */
     @Setup
     public void prepare() throws IOException, DataFileFault {
         log = Files.createTempFile("staunch", ".las");
@@ -48,7 +48,7 @@ public class LogBenchmark {
             for (long written = 0; written < SIZE; row++) {
                 StringBuilder line = new StringBuilder().append(row / 10.0);
                 for (int c = 1; c < CURVES; c++) {
-                    line.append("  ").append((row * 31L + c * 17L) % 100_000 / 100.0);
+                    line.append("  ").append(value(row, c));
                 }
                 out.append(line.append('\n'));
                 written += line.length();
@@ -56,9 +56,18 @@ public class LogBenchmark {
         }
         LasFile las = reading();
         double last = las.curve("DEPT").number(las.rows() - 1).orElseThrow();
-        if (las.rows() != row || last != (row - 1) / 10.0) {
+        double lastOfAll = las.curve("C" + (CURVES - 1)).number(las.rows() - 1).orElseThrow();
+        boolean right = Files.size(log) >= SIZE
+                && las.rows() == row
+                && last == (row - 1) / 10.0
+                && lastOfAll == value(row - 1, CURVES - 1);
+        if (!right) {
             throw new IllegalStateException("not timed, since " + las.rows() + " rows to " + last + " were read");
         }
+    }
+
+    private static double value(int row, int curve) {
+        return (row * 31L + curve * 17L) % 100_000 / 100.0;
     }
 
     /** Takes the log away. */

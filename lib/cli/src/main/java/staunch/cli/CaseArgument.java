@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -73,28 +74,31 @@ final class CaseArgument {
 
     /** Evaluates a design, with a progress bar where a person waits for it. */
     WellEnvelope evaluate(Study study, UnitSystem units, Terminal terminal) {
-        try (ProgressLine progress = new ProgressLine("design " + study.design(), terminal)) {
-            return study.evaluate(progress);
-        } catch (Fault fault) {
-            throw new CommandFailure(
-                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
-        }
+        return found(study, units, () -> {
+            try (ProgressLine progress = new ProgressLine("design " + study.design(), terminal)) {
+                return study.evaluate(progress);
+            }
+        });
     }
 
     /** What follows after an influx into each section of a design. */
     List<SectionOperations> operations(Study study, UnitSystem units) {
-        try {
-            return study.operations();
-        } catch (Fault fault) {
-            throw new CommandFailure(
-                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
-        }
+        return found(study, units, study::operations);
     }
 
     /** Where the casing shoes of a design may stand. */
     ShoeSearch shoes(Study study, MudRule mud, UnitSystem units, Terminal terminal) {
-        try (ProgressLine progress = new ProgressLine("shoes of " + study.design(), terminal)) {
-            return study.shoes(mud, progress);
+        return found(study, units, () -> {
+            try (ProgressLine progress = new ProgressLine("shoes of " + study.design(), terminal)) {
+                return study.shoes(mud, progress);
+            }
+        });
+    }
+
+    /** What a design of the case gives; a contradiction of the case ends the command. */
+    private <T> T found(Study study, UnitSystem units, Supplier<T> work) {
+        try {
+            return work.get();
         } catch (Fault fault) {
             throw new CommandFailure(
                     ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
@@ -111,17 +115,16 @@ final class CaseArgument {
 
     /** What each input of sections of a design does to their verdict. */
     List<Sensitivity> sensitivities(Study study, List<String> sections, UnitSystem units, Terminal terminal) {
-        try (ProgressLine progress = new ProgressLine("sensitivity of " + study.design(), terminal)) {
-            List<Sensitivity> found = new ArrayList<>();
-            for (String name : sections) {
-                progress.step(found.size(), sections.size(), name);
-                found.add(study.sensitivity(name));
+        return found(study, units, () -> {
+            try (ProgressLine progress = new ProgressLine("sensitivity of " + study.design(), terminal)) {
+                List<Sensitivity> found = new ArrayList<>();
+                for (String name : sections) {
+                    progress.step(found.size(), sections.size(), name);
+                    found.add(study.sensitivity(name));
+                }
+                return found;
             }
-            return found;
-        } catch (Fault fault) {
-            throw new CommandFailure(
-                    ExitCode.CASE_FAULTS, path + ", design \"" + study.design() + "\": " + fault.text(units));
-        }
+        });
     }
 
     /** The study of a design of the case. */

@@ -1,10 +1,8 @@
 package staunch.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,8 +16,8 @@ import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseInput;
-import staunch.report.WholeFile;
-import staunch.table.ResultTable;
+import staunch.table.CaseTables;
+import staunch.table.TableBook;
 import staunch.table.Tables;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
@@ -30,8 +28,6 @@ import staunch.units.UnitSystem;
         description = "Compute casing designs of a case and show them side by side, section by section.",
         mixinStandardHelpOptions = true)
 final class CompareCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
-
     @ParentCommand
     private Main main;
 
@@ -53,12 +49,11 @@ final class CompareCommand implements Callable<Integer> {
                             + " Default: all of the case.")
     private List<String> designs = List.of();
 
-    @Option(
-            names = "--json",
-            paramLabel = "FILE",
-            description = "Write the comparison as JSON, in SI, too; - writes it to standard output in place of the"
-                    + " tables.")
-    private String file;
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private TablesOption tables;
 
     @Mixin
     private RecordOption recordOption;
@@ -75,10 +70,12 @@ final class CompareCommand implements Callable<Integer> {
         List<WellEnvelope> envelopes = evaluate(wellCase, names, shown);
         Comparison comparison = Comparison.of(wellCase, envelopes);
         recordOption.write(input.record(Version.LIBRARY, envelopes));
-        write(wellCase, comparison);
-        if (!STANDARD_OUTPUT.equals(file)) {
-            print(wellCase, comparison, shown);
-        }
+        json.write(MachineComparison.of(wellCase, comparison)::write, main.terminal());
+        Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
+        print(wellCase, comparison, shown, listing);
+        tables.write(
+                () -> TableBook.of(wellCase, shown, Optional.empty(), CaseTables.comparison(comparison, shown)),
+                listing.out());
         return verdict.exitCode(envelopes);
     }
 
@@ -99,42 +96,18 @@ final class CompareCommand implements Callable<Integer> {
         }
     }
 
-    private void write(WellCase wellCase, Comparison comparison) throws IOException {
-        if (file == null) {
-            return;
-        }
-        ByteArrayOutputStream json = new ByteArrayOutputStream();
-        MachineComparison.of(wellCase, comparison).write(json);
-        if (file.equals(STANDARD_OUTPUT)) {
-            json.writeTo(main.terminal().bytes());
-            main.terminal().bytes().flush();
-        } else {
-            WholeFile.write(Path.of(file), json::writeTo);
-        }
-    }
-
-    private void print(WellCase wellCase, Comparison comparison, UnitSystem shown) {
-        PrintWriter out = main.terminal().out();
-        out.println(main.terminal().styled("bold", wellCase.header().well()) + ": "
-                + wellCase.header().title());
-        wellCase.header().notice().ifPresent(out::println);
-        out.println();
-        print(Tables.comparisonSideBySide(comparison, shown));
+    private static void print(WellCase wellCase, Comparison comparison, UnitSystem shown, Listing listing) {
+        listing.title(wellCase, wellCase.header().title());
+        listing.table(Tables.comparisonSideBySide(comparison, shown));
         for (SectionComparison section : comparison.sections()) {
             for (DesignPair pair : section.pairs()) {
-                out.println(section.section() + ": " + pair.statement());
+                listing.line(section.section() + ": " + pair.statement());
             }
         }
-        comparison.totals().forEach(pair -> out.println("whole well: " + pair.statement()));
-        out.println(Tables.dominance(comparison, shown).caption());
-        out.println();
-        print(Tables.comparedMaasp(comparison, shown));
-        print(Tables.steel(comparison, shown));
-    }
-
-    private void print(ResultTable table) {
-        PrintWriter out = main.terminal().out();
-        out.println(table.name() + ". " + table.caption());
-        out.println(table.text());
+        comparison.totals().forEach(pair -> listing.line("whole well: " + pair.statement()));
+        listing.line(Tables.dominance(comparison, shown).caption());
+        listing.line("");
+        listing.table(Tables.comparedMaasp(comparison, shown));
+        listing.table(Tables.steel(comparison, shown));
     }
 }

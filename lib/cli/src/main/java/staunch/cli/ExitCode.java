@@ -8,6 +8,7 @@ final class ExitCode {
     static final int CASE_FAULTS = 3;
     static final int VERDICT = 4;
     static final int CELL = 5;
+    static final int INCOMPLETE = 6;
 
     private ExitCode() {}
 }

@@ -1,32 +1,37 @@
 package staunch.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
-import staunch.design.CasingDesign;
+import staunch.design.Comparison;
 import staunch.design.MudRule;
+import staunch.design.Sensitivity;
+import staunch.design.ShoeSearch;
 import staunch.design.Study;
+import staunch.design.StudyTable;
+import staunch.design.StudyVariant;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
+import staunch.envelope.SectionPlan;
 import staunch.envelope.WellEnvelope;
-import staunch.report.WholeFile;
 import staunch.table.CaseTables;
-import staunch.table.ResultTable;
-import staunch.table.TableExport;
+import staunch.table.TableBook;
 import staunch.units.UnitSystem;
 
 /** {@code staunch export}: every table as a workbook or as CSV. */
 @Command(
         name = "export",
         description = {
-            "Compute every section, the designs side by side, the shoe depths and the sensitivities, and write every table"
-                    + " as a workbook (.xlsx), as CSV files, or as both."
+            "Compute every section, the designs side by side and by each estimate, the shoe depths with planned and with"
+                    + " lightest muds, and the sensitivities, and write every table as a workbook (.xlsx), as CSV files,"
+                    + " or as both. A part that cannot be computed is named with its reason, and the rest is written."
         },
         mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
@@ -42,56 +47,99 @@ final class ExportCommand implements Callable<Integer> {
     @Mixin
     private UnitsOption units;
 
-    @Option(
-            names = "--design",
-            paramLabel = "NAME",
-            description = "Casing design to export; may be repeated. Default: all of the case.")
-    private List<String> designs = List.of();
+    @Mixin
+    private DesignsOption designs;
 
-    @Option(names = "--xlsx", paramLabel = "FILE", description = "Workbook to write, replaced as a whole.")
-    private Path workbook;
-
-    @Option(names = "--csv", paramLabel = "FOLDER", description = "Folder to write one CSV file for each table into.")
-    private Path folder;
+    @Mixin
+    private TablesOption tables;
 
     @Override
     public Integer call() throws IOException {
-        if (workbook == null && folder == null) {
+        if (!tables.isGiven()) {
             throw new CommandFailure(ExitCode.USAGE, "staunch: export needs --xlsx, --csv, or both");
         }
         WellCase wellCase = argument.read();
         UnitSystem shown = units.or(wellCase.units());
-        List<String> names = designs.isEmpty()
-                ? wellCase.designs().stream().map(CasingDesign::name).toList()
-                : designs;
-        List<Study> studies =
-                names.stream().map(name -> argument.study(wellCase, name)).toList();
-        List<WellEnvelope> envelopes = new ArrayList<>();
-        for (Study study : studies) {
-            envelopes.add(argument.evaluate(study, shown, main.terminal()));
+        Parts parts = new Parts(shown);
+        CaseTables.Results results = results(designs.of(argument, wellCase), parts);
+        List<WellEnvelope> envelopes =
+                results.designs().stream().map(CaseTables.Evaluated::envelope).toList();
+        if (envelopes.isEmpty()) {
+            throw new CommandFailure(
+                    ExitCode.CASE_FAULTS,
+                    argument.path() + ", "
+                            + String.join(
+                                    "\n",
+                                    parts.missing().stream()
+                                            .map(TableBook.Missing::text)
+                                            .toList()));
         }
+        List<CaseTables.Entry> all = CaseTables.of(wellCase, results, shown);
+        tables.write(
+                () -> TableBook.of(wellCase.header(), shown, all, parts.missing()),
+                main.terminal().out());
+        parts.missing().forEach(m -> main.terminal().err().println("Not computed, " + m.text()));
+        int exitCode = verdict.exitCode(envelopes);
+        return exitCode == ExitCode.OK && !parts.missing().isEmpty() ? ExitCode.INCOMPLETE : exitCode;
+    }
+
+    private CaseTables.Results results(List<Study> studies, Parts parts) {
         List<CaseTables.Evaluated> evaluated = new ArrayList<>();
-        for (int i = 0; i < studies.size(); i++) {
-            Study study = studies.get(i);
-            evaluated.add(new CaseTables.Evaluated(
-                    envelopes.get(i),
-                    argument.operations(study, shown),
-                    Optional.of(argument.shoes(study, MudRule.AS_PLANNED, shown, main.terminal())),
-                    argument.sensitivities(study, argument.shutIn(study), shown, main.terminal())));
+        for (Study study : studies) {
+            parts.of(study.design(), "", "its evaluation", () -> watched(study, "design ", study::evaluate))
+                    .ifPresent(envelope -> evaluated.add(new CaseTables.Evaluated(
+                            envelope, operations(study, parts), shoes(study, parts), sensitivities(study, parts))));
         }
-        List<CaseTables.Entry> tables = CaseTables.of(wellCase, evaluated, shown);
-        if (workbook != null) {
-            WholeFile.write(workbook, out -> TableExport.workbook(wellCase.header(), shown.name(), tables, out));
-            main.terminal().out().println("Workbook: " + workbook + ", " + tables.size() + " tables");
+        List<WellEnvelope> envelopes =
+                evaluated.stream().map(CaseTables.Evaluated::envelope).toList();
+        if (envelopes.isEmpty()) {
+            return new CaseTables.Results(evaluated, Optional.empty(), Optional.empty());
         }
-        if (folder != null) {
-            List<String> files = TableExport.fileNames(tables);
-            for (int i = 0; i < files.size(); i++) {
-                ResultTable table = tables.get(i).table();
-                WholeFile.write(folder.resolve(files.get(i)), out -> TableExport.csv(table, out));
-            }
-            main.terminal().out().println("CSV: " + folder + ", " + tables.size() + " tables");
+        WellCase wellCase = studies.get(0).wellCase();
+        Optional<Comparison> comparison = envelopes.size() < 2
+                ? Optional.empty()
+                : parts.of("", "", "comparison of the designs", () -> Comparison.of(wellCase, envelopes));
+        List<String> names = envelopes.stream().map(WellEnvelope::design).toList();
+        Optional<StudyTable> study = parts.of(
+                "",
+                "",
+                "study of the designs by each estimate",
+                () -> studies.get(0).table(names, StudyVariant.estimates(wellCase, wellCase.options())));
+        return new CaseTables.Results(evaluated, comparison, study);
+    }
+
+    private List<SectionOperations> operations(Study study, Parts parts) {
+        List<SectionOperations> found = new ArrayList<>();
+        for (SectionPlan plan : study.wellCase().design(study.design()).sections()) {
+            parts.of(study.design(), plan.name(), "what follows an influx", () -> study.operations(plan.name()))
+                    .ifPresent(found::add);
         }
-        return verdict.exitCode(envelopes);
+        return found;
+    }
+
+    private List<ShoeSearch> shoes(Study study, Parts parts) {
+        return Arrays.stream(MudRule.values())
+                .flatMap(mud -> parts
+                        .of(
+                                study.design(),
+                                "",
+                                "shoe depths, " + mud.title(),
+                                () -> watched(study, "shoes of ", progress -> study.shoes(mud, progress)))
+                        .stream())
+                .toList();
+    }
+
+    private List<Sensitivity> sensitivities(Study study, Parts parts) {
+        return argument.shutIn(study).stream()
+                .flatMap(section ->
+                        parts.of(study.design(), section, "sensitivity", () -> study.sensitivity(section)).stream())
+                .toList();
+    }
+
+    /** Work of which a person who waits sees the progress. */
+    private <T> T watched(Study study, String task, Function<ProgressLine, T> work) {
+        try (ProgressLine progress = new ProgressLine(task + study.design(), main.terminal())) {
+            return work.apply(progress);
+        }
     }
 }

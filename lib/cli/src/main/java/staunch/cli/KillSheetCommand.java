@@ -40,11 +40,8 @@ final class KillSheetCommand implements Callable<Integer> {
     @Option(names = "--section", paramLabel = "NAME", required = true, description = "Hole section.")
     private String section;
 
-    @Option(
-            names = "--design",
-            paramLabel = "NAME",
-            description = "Casing design the section belongs to. Default: the case's first.")
-    private String design;
+    @Mixin
+    private DesignOption design;
 
     @Option(
             names = "--kick",
@@ -68,8 +65,7 @@ final class KillSheetCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
         UnitSystem shown = units.or(wellCase.units());
-        Study study = argument.study(
-                wellCase, design == null ? wellCase.designs().get(0).name() : design);
+        Study study = design.of(argument, wellCase);
         SectionOperations operations = operations(study, shown);
         KickOperations kick = scenario == Kick.Scenario.DRILLED ? operations.drilled() : operations.swabbed();
         KillSheet sheet = sheet(kick, shown);

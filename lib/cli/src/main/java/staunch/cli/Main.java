@@ -23,7 +23,8 @@ import staunch.units.Fault;
             "2:The command line was not understood.",
             "3:The case has faults, all of them are listed; or a run record cannot be used.",
             "4:With --fail-on-verdict: a section fails, or could not be assessed.",
-            "5:A cell of a notebook failed; its page shows where."
+            "5:A cell of a notebook failed; its page shows where.",
+            "6:The tables are written, but a part of them could not be computed: they say which and why."
         },
         subcommands = {
             ValidateCommand.class,

@@ -1,8 +1,6 @@
 package staunch.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +20,6 @@ import staunch.ingest.DataFileFault;
 import staunch.ingest.RecordFile;
 import staunch.ingest.RecordedCase;
 import staunch.report.RerunPage;
-import staunch.report.WholeFile;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
 
@@ -33,8 +30,6 @@ import staunch.units.UnitSystem;
                 + " changed by how much, and because of which input, method or version.",
         mixinStandardHelpOptions = true)
 final class RerunCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
-
     @ParentCommand
     private Main main;
 
@@ -57,12 +52,8 @@ final class RerunCommand implements Callable<Integer> {
             description = "Record that an earlier run left.")
     private Path against;
 
-    @Option(
-            names = "--json",
-            paramLabel = "FILE",
-            description =
-                    "Write what changed as JSON, in SI, too; - writes it to standard output in place of the text.")
-    private String file;
+    @Mixin
+    private JsonOption json;
 
     @Option(names = "--out", paramLabel = "DIR", description = "Write what changed as a page into this folder, too.")
     private Path out;
@@ -83,15 +74,12 @@ final class RerunCommand implements Callable<Integer> {
         RunRecord after = input.record(Version.LIBRARY, envelopes);
         Rerun rerun = rerun(before, after, shown);
         recordOption.write(after);
-        write(MachineRerun.of(wellCase, before, rerun));
-        if (!STANDARD_OUTPUT.equals(file)) {
-            print(wellCase, rerun, shown);
-        }
+        json.write(MachineRerun.of(wellCase, before, rerun)::write, main.terminal());
+        Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
+        listing.title(wellCase, wellCase.header().title());
+        listing.out().print(RerunSummary.text(rerun, shown, main.terminal()));
         if (out != null) {
-            Path page = RerunPage.write(wellCase, before, rerun, shown, out);
-            if (!STANDARD_OUTPUT.equals(file)) {
-                main.terminal().out().println("Page: " + page);
-            }
+            listing.line("Page: " + RerunPage.write(wellCase, before, rerun, shown, out));
         }
         return verdict.exitCode(envelopes);
     }
@@ -111,28 +99,5 @@ final class RerunCommand implements Callable<Integer> {
         } catch (Fault fault) {
             throw new CommandFailure(ExitCode.CASE_FAULTS, "staunch: --against: " + against + ": " + fault.text(shown));
         }
-    }
-
-    private void write(MachineRerun rerun) throws IOException {
-        if (file == null) {
-            return;
-        }
-        ByteArrayOutputStream json = new ByteArrayOutputStream();
-        rerun.write(json);
-        if (file.equals(STANDARD_OUTPUT)) {
-            json.writeTo(main.terminal().bytes());
-            main.terminal().bytes().flush();
-        } else {
-            WholeFile.write(Path.of(file), json::writeTo);
-        }
-    }
-
-    private void print(WellCase wellCase, Rerun rerun, UnitSystem shown) {
-        PrintWriter lines = main.terminal().out();
-        lines.println(main.terminal().styled("bold", wellCase.header().well()) + ": "
-                + wellCase.header().title());
-        wellCase.header().notice().ifPresent(lines::println);
-        lines.println();
-        lines.print(RerunSummary.text(rerun, shown, main.terminal()));
     }
 }

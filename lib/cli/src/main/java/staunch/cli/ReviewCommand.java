@@ -26,6 +26,8 @@ import staunch.report.KillSheetPage;
 import staunch.report.Review;
 import staunch.report.ReviewPage;
 import staunch.report.ReviewPdf;
+import staunch.table.CaseTables;
+import staunch.table.TableBook;
 import staunch.units.UnitSystem;
 
 /** {@code staunch review}: the section summary on the terminal and the review pack as a page. */
@@ -48,11 +50,8 @@ final class ReviewCommand implements Callable<Integer> {
     @Mixin
     private VerdictOption verdict;
 
-    @Option(
-            names = "--design",
-            paramLabel = "NAME",
-            description = "Casing design to review. Default: the case's first.")
-    private String design;
+    @Mixin
+    private DesignOption design;
 
     @Option(
             names = "--out",
@@ -73,13 +72,15 @@ final class ReviewCommand implements Callable<Integer> {
                     + " itself, without the folders of --with. May be repeated.")
     private List<Path> notebooks = List.of();
 
+    @Mixin
+    private TablesOption tables;
+
     @Override
     public Integer call() throws IOException {
         CaseInput input = argument.input();
         WellCase wellCase = input.wellCase();
         UnitSystem shown = units.or(wellCase.units());
-        Study study = argument.study(
-                wellCase, design == null ? wellCase.designs().get(0).name() : design);
+        Study study = design.of(argument, wellCase);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
         Review review = new Review(wellCase, envelope, argument.operations(study, shown));
@@ -117,6 +118,13 @@ final class ReviewCommand implements Callable<Integer> {
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
         runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page() + without));
         sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s.file())));
+        tables.write(
+                () -> TableBook.of(
+                        wellCase.header(),
+                        shown,
+                        CaseTables.of(wellCase, CaseTables.Results.of(envelope, review.operations()), shown),
+                        List.of()),
+                main.terminal().out());
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
     }
 

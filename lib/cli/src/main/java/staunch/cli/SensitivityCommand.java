@@ -1,10 +1,8 @@
 package staunch.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,9 +12,9 @@ import staunch.design.CasingDesign;
 import staunch.design.Sensitivity;
 import staunch.design.Study;
 import staunch.design.WellCase;
-import staunch.report.WholeFile;
 import staunch.table.ResultTable;
 import staunch.table.SensitivityTables;
+import staunch.table.TableBook;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
 
@@ -28,7 +26,6 @@ import staunch.units.UnitSystem;
                         + " flips.",
         mixinStandardHelpOptions = true)
 final class SensitivityCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
     private static final String CAUTION =
             "A planning aid: one input varied at a time, to be verified by a competent person.";
 
@@ -41,8 +38,8 @@ final class SensitivityCommand implements Callable<Integer> {
     @Mixin
     private UnitsOption units;
 
-    @Option(names = "--design", paramLabel = "NAME", description = "Casing design. Default: the base design.")
-    private String design;
+    @Mixin
+    private DesignOption design;
 
     @Option(
             names = "--section",
@@ -50,26 +47,26 @@ final class SensitivityCommand implements Callable<Integer> {
             description = "Hole section; may be repeated. Default: every section that is shut in.")
     private List<String> sections = List.of();
 
-    @Option(
-            names = "--json",
-            paramLabel = "FILE",
-            description =
-                    "Write the sensitivities as JSON, in SI, too; - writes it to standard output in place of the tables.")
-    private String file;
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private TablesOption tables;
 
     @Override
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
         UnitSystem shown = units.or(wellCase.units());
-        Study study = argument.study(
-                wellCase, design == null ? wellCase.designs().get(0).name() : design);
+        Study study = design.of(argument, wellCase);
         List<Sensitivity> found = varied(study, shown);
-        if (file != null) {
-            write(wellCase, found);
-        }
-        if (!STANDARD_OUTPUT.equals(file)) {
-            print(wellCase, found, shown);
-        }
+        json.write(MachineSensitivity.of(wellCase, found)::write, main.terminal());
+        Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
+        listing.title(wellCase, "sensitivity, casing design " + study.design());
+        List<ResultTable> all =
+                found.stream().map(s -> SensitivityTables.swings(s, shown)).toList();
+        all.forEach(listing::table);
+        listing.line(CAUTION);
+        tables.write(() -> TableBook.of(wellCase, shown, Optional.of(study.design()), all), listing.out());
         return ExitCode.OK;
     }
 
@@ -82,31 +79,5 @@ final class SensitivityCommand implements Callable<Integer> {
             throw new CommandFailure(ExitCode.USAGE, "staunch: --section: " + fault.getMessage());
         }
         return argument.sensitivities(study, names, shown, main.terminal());
-    }
-
-    private void write(WellCase wellCase, List<Sensitivity> found) throws IOException {
-        ByteArrayOutputStream json = new ByteArrayOutputStream();
-        MachineSensitivity.of(wellCase, found).write(json);
-        if (file.equals(STANDARD_OUTPUT)) {
-            json.writeTo(main.terminal().bytes());
-            main.terminal().bytes().flush();
-        } else {
-            WholeFile.write(Path.of(file), json::writeTo);
-        }
-    }
-
-    private void print(WellCase wellCase, List<Sensitivity> found, UnitSystem shown) {
-        PrintWriter out = main.terminal().out();
-        out.println(main.terminal().styled("bold", wellCase.header().well()) + ": sensitivity");
-        wellCase.header().notice().ifPresent(out::println);
-        out.println();
-        found.forEach(s -> print(SensitivityTables.swings(s, shown)));
-        out.println(CAUTION);
-    }
-
-    private void print(ResultTable table) {
-        PrintWriter out = main.terminal().out();
-        out.println(table.name() + ". " + table.caption());
-        out.println(table.text());
     }
 }

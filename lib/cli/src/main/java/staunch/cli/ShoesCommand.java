@@ -1,9 +1,8 @@
 package staunch.cli;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,11 +10,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import staunch.design.MudRule;
 import staunch.design.ShoeSearch;
-import staunch.design.Study;
 import staunch.design.WellCase;
-import staunch.report.WholeFile;
 import staunch.table.ResultTable;
 import staunch.table.ShoeTables;
+import staunch.table.TableBook;
 import staunch.units.UnitSystem;
 
 /** {@code staunch shoes}: where the casing shoes of a design may stand. */
@@ -26,7 +24,6 @@ import staunch.units.UnitSystem;
                         + " strings together with the fewest strings.",
         mixinStandardHelpOptions = true)
 final class ShoesCommand implements Callable<Integer> {
-    private static final String STANDARD_OUTPUT = "-";
     private static final String CAUTION =
             "A planning aid: every depth is to be verified by a competent person, with what the search does not know.";
 
@@ -39,11 +36,8 @@ final class ShoesCommand implements Callable<Integer> {
     @Mixin
     private UnitsOption units;
 
-    @Option(
-            names = "--design",
-            paramLabel = "NAME",
-            description = "Casing design whose shoes are searched. Default: the base design.")
-    private String design;
+    @Mixin
+    private DesignOption design;
 
     @Option(
             names = "--mud",
@@ -53,55 +47,25 @@ final class ShoesCommand implements Callable<Integer> {
                             + " trip margin. Default: as_planned.")
     private MudRule mud = MudRule.AS_PLANNED;
 
-    @Option(
-            names = "--json",
-            paramLabel = "FILE",
-            description =
-                    "Write the search as JSON, in SI, too; - writes it to standard output in place of the tables.")
-    private String file;
+    @Mixin
+    private JsonOption json;
+
+    @Mixin
+    private TablesOption tables;
 
     @Override
     public Integer call() throws IOException {
         WellCase wellCase = argument.read();
         UnitSystem shown = units.or(wellCase.units());
-        Study study = argument.study(
-                wellCase, design == null ? wellCase.designs().get(0).name() : design);
-        ShoeSearch search = argument.shoes(study, mud, shown, main.terminal());
-        if (file != null) {
-            write(wellCase, search);
-        }
-        if (!STANDARD_OUTPUT.equals(file)) {
-            print(wellCase, search, shown);
-        }
+        ShoeSearch search = argument.shoes(design.of(argument, wellCase), mud, shown, main.terminal());
+        json.write(MachineShoes.of(wellCase, search)::write, main.terminal());
+        Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
+        listing.title(wellCase, "casing design " + search.design());
+        List<ResultTable> all = ShoeTables.all(search, shown);
+        all.forEach(listing::table);
+        search.joint().forEach(j -> listing.line(j.direction().title() + ": " + j.statement() + "."));
+        listing.line(CAUTION);
+        tables.write(() -> TableBook.of(wellCase, shown, Optional.of(search.design()), all), listing.out());
         return ExitCode.OK;
-    }
-
-    private void write(WellCase wellCase, ShoeSearch search) throws IOException {
-        ByteArrayOutputStream json = new ByteArrayOutputStream();
-        MachineShoes.of(wellCase, search).write(json);
-        if (file.equals(STANDARD_OUTPUT)) {
-            json.writeTo(main.terminal().bytes());
-            main.terminal().bytes().flush();
-        } else {
-            WholeFile.write(Path.of(file), json::writeTo);
-        }
-    }
-
-    private void print(WellCase wellCase, ShoeSearch search, UnitSystem shown) {
-        PrintWriter out = main.terminal().out();
-        out.println(main.terminal().styled("bold", wellCase.header().well()) + ": casing design " + search.design());
-        wellCase.header().notice().ifPresent(out::println);
-        out.println();
-        print(ShoeTables.shallowest(search, shown));
-        print(ShoeTables.stretches(search, shown));
-        print(ShoeTables.joint(search, shown));
-        search.joint().forEach(j -> out.println(j.direction().title() + ": " + j.statement() + "."));
-        out.println(CAUTION);
-    }
-
-    private void print(ResultTable table) {
-        PrintWriter out = main.terminal().out();
-        out.println(table.name() + ". " + table.caption());
-        out.println(table.text());
     }
 }

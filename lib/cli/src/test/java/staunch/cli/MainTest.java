@@ -3,6 +3,7 @@ package staunch.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,11 +15,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import staunch.table.TableBook;
+import staunch.units.InputFault;
+import staunch.units.UnitSystem;
 
 class MainTest {
     private static final List<String> FILES = List.of(
@@ -143,10 +148,86 @@ class MainTest {
         try (Stream<Path> files = Files.list(csv)) {
             names = files.map(f -> f.getFileName().toString()).sorted().toList();
         }
-        for (String part : List.of("steel", "maasp", "sensitivity")) {
+        for (String part : List.of("steel", "maasp", "sensitivity", "kill-sheet", "hand-calculation")) {
             assertTrue(names.stream().anyMatch(n -> n.contains(part)), part + " in " + names);
         }
-        assertTrue(names.stream().filter(n -> n.contains("shoe")).count() >= 4, names.toString());
+        assertTrue(names.contains("base-shoe-depths-planned-mud.csv"), names.toString());
+        assertTrue(names.contains("base-shoe-depths-lightest-mud.csv"), names.toString());
+        String study = Files.readString(csv.resolve("study.csv"));
+        // 2 estimates, 2 designs, 4 sections, 2 kicks, and the headings.
+        assertEquals(33, study.lines().count(), study);
+        List<String> listed = Files.readString(csv.resolve("contents.csv"))
+                .lines()
+                .filter(l -> l.startsWith("table,"))
+                .map(l -> l.split(",")[1])
+                .sorted()
+                .toList();
+        assertEquals(names.stream().filter(n -> !n.equals("contents.csv")).toList(), listed);
+    }
+
+    /** The rule of the lightest mud knows no density that moves with depth. */
+    @Test
+    void exportGoesOnWithoutAPartThatCannotBeComputed() throws IOException {
+        String moving = copy(
+                folder.resolve("moving"),
+                text -> text.replace("density: 12.6 ppg", "density: 12.6 ppg")
+                        + "  mud_density: pressure_and_temperature\n");
+        Path csv = folder.resolve("tables");
+        assertEquals(ExitCode.INCOMPLETE, run("export", moving, "--design", "Base", "--csv", csv.toString()));
+        String why =
+                "Not computed, design Base, shoe depths, lightest mud of each section that holds pore pressure plus"
+                        + " trip margin: ";
+        assertTrue(err().startsWith(why), err());
+        String contents = Files.readString(csv.resolve("contents.csv"));
+        assertTrue(contents.contains("not computed,,Base,,"), contents);
+        assertTrue(contents.contains("base-shoe-depths-planned-mud.csv"), contents);
+        assertEquals(
+                ExitCode.VERDICT,
+                run("export", moving, "--design", "Base", "--csv", csv.toString(), "--fail-on-verdict"));
+    }
+
+    @Test
+    void anErrorOfTheProgramIsNoPartThatIsMissing() {
+        Parts parts = new Parts(UnitSystem.FIELD);
+        assertEquals(Optional.of(1), parts.of("", "", "part", () -> 1));
+        assertEquals(Optional.empty(), parts.of("", "", "part", () -> {
+            throw new InputFault("mud", "is missing", "give it");
+        }));
+        assertEquals(
+                List.of("part: mud is missing; give it"),
+                parts.missing().stream().map(TableBook.Missing::text).toList());
+        assertThrows(
+                IllegalStateException.class,
+                () -> parts.of("", "", "part", () -> {
+                    throw new IllegalStateException();
+                }));
+    }
+
+    @Test
+    void tablesOfACommandAreWrittenBesideItsText() throws IOException {
+        for (String command : List.of("compare", "shoes", "sensitivity")) {
+            Path csv = folder.resolve(command);
+            Path book = folder.resolve(command + ".xlsx");
+            assertEquals(ExitCode.OK, run(command, demo, "--csv", csv.toString(), "--xlsx", book.toString()), err());
+            assertTrue(out().contains("Workbook: " + book) && out().contains("CSV: " + csv), out());
+            assertTrue(Files.readString(csv.resolve("contents.csv")).contains("competent person"));
+            try (Stream<Path> files = Files.list(csv)) {
+                assertTrue(files.count() >= 4, command);
+            }
+            assertEquals(ExitCode.OK, run(command, demo, "--csv", csv.toString(), "--json", "-"));
+            assertTrue(out().startsWith("{") && out().endsWith("}\n"), "standard output holds JSON alone");
+        }
+        Path csv = folder.resolve("review");
+        assertEquals(
+                ExitCode.OK,
+                run(
+                        "review",
+                        demo,
+                        "--csv",
+                        csv.toString(),
+                        "--out",
+                        folder.resolve("page").toString()));
+        assertTrue(Files.exists(csv.resolve("base-section-summary.csv")));
     }
 
     @Test

@@ -21,6 +21,11 @@ import staunch.units.UnitSystem;
 public final class ShoeTables {
     private ShoeTables() {}
 
+    /** Every table of a shoe search. */
+    public static List<ResultTable> all(ShoeSearch search, UnitSystem units) {
+        return List.of(shallowest(search, units), stretches(search, units), joint(search, units));
+    }
+
     /** Each string with its planned shoe, the shallowest depth allowed and what binds it there. */
     public static ResultTable shallowest(ShoeSearch search, UnitSystem units) {
         return new Rows<>(search.windows(), units)

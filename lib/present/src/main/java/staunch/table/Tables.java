@@ -349,16 +349,22 @@ public final class Tables {
                 .text("Variant", StudyTable.Row::variant)
                 .text("Design", StudyTable.Row::design)
                 .text("Section", StudyTable.Row::section)
+                .number("From MD", Measure.DEPTH, HALF_EVEN, StudyTable.Row::topDepth)
+                .number("To MD", Measure.DEPTH, HALF_EVEN, StudyTable.Row::bottomDepth)
                 .text("Scenario", r -> r.kick().scenario().title())
                 .optional(
                         "Tolerance", Measure.VOLUME, FLOOR, r -> volume(r.kick().tolerance()))
+                .text("Outcome", r -> ResultWords.outcome(r.kick().tolerance(), units))
                 .optional(
                         "To surface",
                         Measure.VOLUME,
                         FLOOR,
                         r -> volume(r.kick().circulatedToSurface().tolerance()))
+                .text("To surface outcome", r -> ResultWords.outcome(r.kick().circulatedToSurface(), units))
                 .optional("Required", Measure.VOLUME, CEILING, r -> r.kick().required())
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, r -> pressure(r.maasp(), Maasp::formation))
+                .optional(
+                        "Lowest surface limit", Measure.PRESSURE_GAUGE, FLOOR, r -> pressure(r.maasp(), Maasp::lowest))
                 .text("Kick", r -> r.kick().verdict().outcome().title())
                 .text("Section verdict", r -> r.verdict().outcome().title())
                 .text("Governing limit", r -> r.kick().verdict().governing())

@@ -1,0 +1,30 @@
+package staunch.cli;
+
+import java.io.PrintWriter;
+import staunch.design.WellCase;
+import staunch.table.ResultTable;
+
+/**
+ * Results as a person reads them on a terminal.
+ *
+ * @param terminal knows whether a person watches
+ * @param out where they are printed
+ */
+record Listing(Terminal terminal, PrintWriter out) {
+    /** Which well this is about, and that it is invented where it is. */
+    void title(WellCase wellCase, String what) {
+        out.println(terminal.styled("bold", wellCase.header().well()) + ": " + what);
+        wellCase.header().notice().ifPresent(out::println);
+        out.println();
+    }
+
+    /** A table under its name and caption. */
+    void table(ResultTable table) {
+        out.println(table.name() + ". " + table.caption());
+        out.println(table.text());
+    }
+
+    void line(String text) {
+        out.println(text);
+    }
+}
