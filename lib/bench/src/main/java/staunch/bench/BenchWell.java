@@ -1,9 +1,15 @@
 package staunch.bench;
 
+import static staunch.units.Quantities.MPa;
+import static staunch.units.Quantities.bar;
+import static staunch.units.Quantities.degC;
+import static staunch.units.Quantities.kgPerM3;
+import static staunch.units.Quantities.m;
+import static staunch.units.Quantities.m3;
+import static staunch.units.Quantities.quantity;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
@@ -14,11 +20,9 @@ import staunch.earth.Range;
 import staunch.earth.TemperatureProfile;
 import staunch.envelope.Criteria;
 import staunch.envelope.Drilling;
-import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionPlan;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
-import staunch.limit.PressureEquipment;
 import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
@@ -34,38 +38,30 @@ import staunch.well.WellPath;
 final class BenchWell {
     private static final double TOTAL_DEPTH = 5500;
 
+    private static final Criteria CRITERIA = Criteria.of("invented rules", "timing", new Source("invented", ""))
+            .withDrilledTolerance(m3(2))
+            .withSwabbedTolerance(m3(2))
+            .withKickIntensity(kgPerM3(30))
+            .withStrengthMargin(bar(0))
+            .withTripMargin(kgPerM3(20))
+            .withSurgeMargin(kgPerM3(20));
+
     private BenchWell() {}
 
     /** So many designs with so many strings below the conductor, their shoes at different depths, all sections shut in. */
     static WellCase of(int designs, int strings) {
         PressureProfile pore = profile(0, 1030, 1000, 1030, 3000, 1350, 5500, 1850, 6000, 1850);
         PressureProfile strength = profile(0, 1400, 600, 1500, 1500, 1700, 3000, 1900, 5500, 2150, 6000, 2150);
-        EarthModel earth = new EarthModel(
-                Optional.of(Range.of(pore)),
-                Optional.of(Range.of(strength)),
-                List.of(),
-                List.of(),
-                Optional.of(TemperatureProfile.geothermal(new TemperatureProfile.Point(0, 288.15), 0.03, 9000)),
-                List.of());
-        return new WellCase(
-                new CaseHeader(
-                        "Bench-1",
-                        "invented well for timing",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("invented well")),
+        return WellCase.of(
+                CaseHeader.of("Bench-1", "invented well for timing", "invented well"),
                 UnitSystem.METRIC,
-                new Datum("rotary table", 10, new Datum.OnLand(8)),
+                Datum.onLand("rotary table", m(10), m(8)),
                 WellPath.vertical(9000),
-                earth,
-                IntStream.range(0, designs).mapToObj(i -> design(i, strings)).toList(),
-                PressureEquipment.NONE,
-                MethodOptions.DEFAULT,
-                List.of(),
-                List.of());
+                EarthModel.of(
+                        Range.of(pore),
+                        Range.of(strength),
+                        TemperatureProfile.geothermal(degC(15), quantity("3 degC/100m"), m(9000))),
+                IntStream.range(0, designs).mapToObj(i -> design(i, strings)).toArray(CasingDesign[]::new));
     }
 
     private static CasingDesign design(int number, int count) {
@@ -76,8 +72,7 @@ final class BenchWell {
         for (int i = 0; i <= count; i++) {
             double diameter = 0.40 - 0.25 * i / count;
             double below = i == count ? TOTAL_DEPTH : top + (TOTAL_DEPTH - top) * (i + 1) / (count + 1);
-            sections.add(
-                    section("hole " + (i + 1), Drilling.SHUT_IN, new HoleInterval(above, below, diameter), mud(below)));
+            sections.add(section("hole " + (i + 1), new HoleInterval(above, below, diameter), mud(below)));
             if (i < count) {
                 strings.add(string("string " + (i + 1), below, diameter - 0.03));
             }
@@ -95,54 +90,24 @@ final class BenchWell {
         return weight / depth + 40;
     }
 
-    private static SectionPlan section(String name, Drilling drilling, HoleInterval hole, double mud) {
-        Criteria criteria = new Criteria(
-                "invented rules",
-                "timing",
-                new Source("invented", ""),
-                OptionalDouble.of(2),
-                OptionalDouble.of(2),
-                OptionalDouble.of(30),
-                OptionalDouble.of(0),
-                OptionalDouble.of(20),
-                OptionalDouble.of(20));
-        return new SectionPlan(
-                name,
-                drilling,
-                List.of(hole),
-                hole.diameter(),
-                Optional.of(Mud.waterBased("mud", mud)),
-                Optional.of(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.0889, 0.07)))),
-                0,
-                Optional.of(GasComposition.sweet(0.65)),
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                Optional.of(criteria));
+    private static SectionPlan section(String name, HoleInterval hole, double mud) {
+        return SectionPlan.of(name, Drilling.SHUT_IN, List.of(hole), m(hole.diameter()))
+                .withMud(Mud.waterBased("mud", mud))
+                .withString(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.0889, 0.07))))
+                .withGas(GasComposition.sweet(0.65))
+                .withCirculatingOverbalance(bar(0))
+                .withChokeHandlingAllowance(bar(0))
+                .withCriteria(CRITERIA);
     }
 
     private static CasingString string(String name, double shoe, double outside) {
-        return new CasingString(
-                name,
-                List.of(new CasingInterval(
-                        0,
-                        shoe,
-                        outside,
-                        outside - 0.02,
-                        Optional.of("P110"),
-                        OptionalDouble.of(758e6),
-                        OptionalDouble.of(1.9e8),
-                        OptionalDouble.empty(),
-                        0)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.8),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return CasingString.of(
+                        name,
+                        CasingInterval.of(m(0), m(shoe), m(outside), m(outside - 0.02))
+                                .withGrade("P110")
+                                .withYieldStrength(MPa(758))
+                                .withBurstRating(MPa(190)))
+                .withAllowedBurstShare(0.8);
     }
 
     private static PressureProfile profile(double... depthsAndDensities) {

@@ -1,5 +1,12 @@
 package staunch.envelope;
 
+import static staunch.units.Quantities.MPa;
+import static staunch.units.Quantities.bar;
+import static staunch.units.Quantities.kgPerM3;
+import static staunch.units.Quantities.litres;
+import static staunch.units.Quantities.m;
+import static staunch.units.Quantities.m3;
+
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,47 +66,26 @@ final class BenchSection {
     /** The section with what its operations need: pump, readings of the mud, windows, ratings. */
     static SectionInput ready() {
         SectionInput input = input();
-        SectionPlan p = input.plan();
-        OperationsPlan none = OperationsPlan.NONE;
-        OperationsPlan operations = new OperationsPlan(
-                none.influx(),
-                none.killRate(),
-                OptionalDouble.of(1.5),
-                none.killMud(),
-                none.killSheet(),
-                none.startUpSteps(),
-                new OperationsPlan.Yielding(
+        OperationsPlan operations = OperationsPlan.NONE
+                .withSurfaceLines(m3(1.5))
+                .withYielding(new OperationsPlan.Yielding(
                         OptionalDouble.of(4.5e-10),
                         OptionalDouble.of(1.5e-10),
                         OptionalDouble.empty(),
-                        Optional.of(true)),
-                none.migration(),
-                new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)),
-                none.lubrication(),
-                new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
-        SectionPlan plan = new SectionPlan(
-                p.name(),
-                p.drilling(),
-                p.hole(),
-                p.bitDiameter(),
-                Optional.of(new Mud(
+                        Optional.of(true)))
+                .withVolumetric(new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)))
+                .withBullheading(new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
+        SectionPlan plan = input.plan()
+                .withMud(new Mud(
                         "mud",
                         MUD,
                         MudBase.WATER,
                         Optional.of(new RheometerReadings(Map.of(600, 68.0, 300, 42.0, 6, 8.0, 3, 7.0))),
-                        Optional.empty())),
-                p.string(),
-                p.bitOffBottom(),
-                OptionalDouble.empty(),
-                p.gas(),
-                List.of(new SlowCirculation(0.008, OptionalDouble.of(4e6), OptionalDouble.empty())),
-                OptionalDouble.of(0.012),
-                p.activeVolume(),
-                p.detectableGain(),
-                p.circulatingOverbalance(),
-                p.chokeHandlingAllowance(),
-                p.criteria(),
-                operations);
+                        Optional.empty()))
+                .withSlowCirculations(
+                        List.of(new SlowCirculation(0.008, OptionalDouble.of(4e6), OptionalDouble.empty())))
+                .withPumpOutput(litres(12))
+                .withOperations(operations);
         PressureEquipment equipment = PressureEquipment.NONE.with(
                 Optional.of(new PressureRating("pump", 34e6, Optional.empty())), Optional.empty());
         return new SectionInput(
@@ -123,39 +109,21 @@ final class BenchSection {
     }
 
     private static SectionInput input(MethodOptions options, TemperatureProfile temperature, DrillString string) {
-        Criteria criteria = new Criteria(
-                "invented rules",
-                "benchmarks",
-                new Source("invented", ""),
-                OptionalDouble.of(4),
-                OptionalDouble.of(4),
-                OptionalDouble.of(INTENSITY),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                OptionalDouble.empty());
-        SectionPlan plan = new SectionPlan(
-                "8 1/2 in",
-                Drilling.SHUT_IN,
-                List.of(new HoleInterval(SHOE, BOTTOM, HOLE)),
-                HOLE,
-                Optional.of(Mud.waterBased("mud", MUD)),
-                Optional.of(string),
-                0,
-                Optional.of(GasComposition.sweet(GAS_GRAVITY)),
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                Optional.of(criteria));
-        EarthModel earth = new EarthModel(
-                Optional.of(Range.of(gradient(1400))),
-                Optional.of(Range.of(gradient(STRENGTH))),
-                List.of(),
-                List.of(),
-                Optional.of(temperature),
-                List.of());
+        Criteria criteria = Criteria.of("invented rules", "benchmarks", new Source("invented", ""))
+                .withDrilledTolerance(m3(4))
+                .withSwabbedTolerance(m3(4))
+                .withKickIntensity(kgPerM3(INTENSITY))
+                .withStrengthMargin(bar(0))
+                .withTripMargin(kgPerM3(0));
+        SectionPlan plan = SectionPlan.of(
+                        "8 1/2 in", Drilling.SHUT_IN, List.of(new HoleInterval(SHOE, BOTTOM, HOLE)), m(HOLE))
+                .withMud(Mud.waterBased("mud", MUD))
+                .withString(string)
+                .withGas(GasComposition.sweet(GAS_GRAVITY))
+                .withCirculatingOverbalance(bar(0))
+                .withChokeHandlingAllowance(bar(0))
+                .withCriteria(criteria);
+        EarthModel earth = EarthModel.of(gradient(1400), gradient(STRENGTH), temperature);
         return new SectionInput(
                 new Datum("rotary table", 10, new Datum.OnLand(8)),
                 WellPath.vertical(BOTTOM),
@@ -167,33 +135,21 @@ final class BenchSection {
     }
 
     private static CasingString casing() {
-        return new CasingString(
-                "9 5/8 in casing",
-                List.of(new CasingInterval(
-                        0,
-                        SHOE,
-                        0.24448,
-                        0.22049,
-                        Optional.of("P110"),
-                        OptionalDouble.of(758e6),
-                        OptionalDouble.of(65e6),
-                        OptionalDouble.empty(),
-                        0)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.8),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return CasingString.of(
+                        "9 5/8 in casing",
+                        CasingInterval.of(m(0), m(SHOE), m(0.24448), m(0.22049))
+                                .withGrade("P110")
+                                .withYieldStrength(MPa(758))
+                                .withBurstRating(MPa(65)))
+                .withAllowedBurstShare(0.8);
     }
 
     static double pressure(double density, double depth) {
         return Physics.ATMOSPHERE + density * Physics.GRAVITY * depth;
     }
 
-    private static PressureProfile gradient(double density) {
-        return PressureProfile.of(
-                new double[] {0, BOTTOM}, new double[] {pressure(density, 0), pressure(density, BOTTOM)});
+    private static Range gradient(double density) {
+        return Range.of(PressureProfile.ofEquivalentDensity(kgPerM3(density), m(BOTTOM)));
     }
 
     /** Tolerance of an ideal isothermal gas in a uniform vertical annulus, whose top at the shoe governs, m³. */

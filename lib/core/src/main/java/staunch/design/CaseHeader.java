@@ -35,4 +35,17 @@ public record CaseHeader(
         Objects.requireNonNull(approvedBy, "approvedBy");
         Objects.requireNonNull(notice, "notice");
     }
+
+    /** A title block of well and title alone, with the notice that is shown with every result. */
+    public static CaseHeader of(String well, String title, String notice) {
+        return new CaseHeader(
+                well,
+                title,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(notice));
+    }
 }

@@ -96,6 +96,33 @@ public record WellCase(
                 List.of());
     }
 
+    /** A case built in code: methods by default, equipment not known. */
+    public static WellCase of(
+            CaseHeader header,
+            UnitSystem units,
+            Datum datum,
+            WellPath path,
+            EarthModel earth,
+            CasingDesign... designs) {
+        return new WellCase(
+                header,
+                units,
+                datum,
+                path,
+                earth,
+                List.of(designs),
+                PressureEquipment.NONE,
+                MethodOptions.DEFAULT,
+                List.of(),
+                List.of());
+    }
+
+    /** The same case with pressure equipment. */
+    public WellCase withEquipment(PressureEquipment newEquipment) {
+        return new WellCase(
+                header, units, datum, path, earth, designs, newEquipment, options, files, warnings, evidence, register);
+    }
+
     /** The design of that name. */
     public CasingDesign design(String name) {
         return designs.stream()

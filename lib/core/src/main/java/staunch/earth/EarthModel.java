@@ -44,4 +44,26 @@ public record EarthModel(
             List<FormationTop> tops) {
         this(porePressure, strength, tests, weakZones, temperature, tops, List.of());
     }
+
+    /** Rock of which pore pressure, predicted strength and temperature are known. */
+    public static EarthModel of(Range porePressure, Range strength, TemperatureProfile temperature) {
+        return new EarthModel(
+                Optional.of(porePressure),
+                Optional.of(strength),
+                List.of(),
+                List.of(),
+                Optional.of(temperature),
+                List.of(),
+                List.of());
+    }
+
+    /** The same rock with tests. */
+    public EarthModel withTests(List<StrengthTest> newTests) {
+        return new EarthModel(porePressure, strength, newTests, weakZones, temperature, tops, stayOuts);
+    }
+
+    /** The same rock with weak zones. */
+    public EarthModel withWeakZones(List<WeakZone> newZones) {
+        return new EarthModel(porePressure, strength, tests, newZones, temperature, tops, stayOuts);
+    }
 }

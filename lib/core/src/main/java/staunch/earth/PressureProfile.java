@@ -2,9 +2,12 @@ package staunch.earth;
 
 import java.util.Arrays;
 import staunch.units.Check;
+import staunch.units.EquivalentDensity;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Physics;
+import staunch.units.Quantity;
 import staunch.units.RangeFault;
 import staunch.units.Si;
 
@@ -23,6 +26,17 @@ public final class PressureProfile {
     private PressureProfile(double[] depth, double[] pressure) {
         this.depth = depth;
         this.pressure = pressure;
+    }
+
+    /**
+     * One equivalent density from the datum down to a vertical depth: p = pₐ + ρ g z. In units as written.
+     *
+     * @throws RangeFault where the density makes a pressure below the atmosphere's or above 400 MPa
+     */
+    public static PressureProfile ofEquivalentDensity(Quantity density, Quantity bottom) {
+        double deep = bottom.si("bottom of the profile", Measure.DEPTH);
+        double rho = density.si("equivalent density of the profile", Measure.EQUIVALENT_DENSITY);
+        return of(new double[] {0, deep}, new double[] {Physics.ATMOSPHERE, EquivalentDensity.pressure(rho, deep)});
     }
 
     /**

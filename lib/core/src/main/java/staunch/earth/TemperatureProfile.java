@@ -5,6 +5,7 @@ import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /** Temperature against vertical depth below the datum, linear between points; beyond the ends the end value's slope is not guessed. */
@@ -45,6 +46,14 @@ public final class TemperatureProfile {
     /** The same temperature everywhere. */
     public static TemperatureProfile isothermal(@Si(value = "K", kind = Kind.POINT) double temperature) {
         return of(new double[] {0}, new double[] {temperature});
+    }
+
+    /** Linear geothermal from the datum down, in units as written. */
+    public static TemperatureProfile geothermal(Quantity atDatum, Quantity gradient, Quantity bottom) {
+        return geothermal(
+                new Point(0, atDatum.si("temperature at the datum", Measure.TEMPERATURE)),
+                gradient.si("geothermal gradient", Measure.TEMPERATURE_GRADIENT),
+                bottom.si("bottom of the temperature profile", Measure.DEPTH));
     }
 
     /**

@@ -2,9 +2,11 @@ package staunch.envelope;
 
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 import staunch.units.Source;
 
@@ -41,5 +43,89 @@ public record Criteria(
         strengthMargin.ifPresent(v -> Check.within("strength margin", v, 0, 3e7, Measure.PRESSURE_DIFFERENCE));
         tripMargin.ifPresent(v -> Check.within("trip margin", v, 0, 1000, Measure.DENSITY_DIFFERENCE));
         surgeMargin.ifPresent(v -> Check.within("surge margin", v, 0, 1000, Measure.DENSITY_DIFFERENCE));
+    }
+
+    /** Rules that ask for nothing yet. */
+    public static Criteria of(String name, String owner, Source source) {
+        return new Criteria(
+                name,
+                owner,
+                source,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** The same rules with a least tolerance when drilled. */
+    public Criteria withDrilledTolerance(Quantity volume) {
+        return with(parts ->
+                parts.drilledTolerance = OptionalDouble.of(volume.si("required drilled tolerance", Measure.VOLUME)));
+    }
+
+    /** The same rules with a least tolerance when swabbed. */
+    public Criteria withSwabbedTolerance(Quantity volume) {
+        return with(parts ->
+                parts.swabbedTolerance = OptionalDouble.of(volume.si("required swabbed tolerance", Measure.VOLUME)));
+    }
+
+    /** The same rules with an intensity of the drilled kick, as equivalent density above the mud. */
+    public Criteria withKickIntensity(Quantity density) {
+        return with(parts ->
+                parts.kickIntensity = OptionalDouble.of(density.si("kick intensity", Measure.DENSITY_DIFFERENCE)));
+    }
+
+    /** The same rules with a margin below the formation strength. */
+    public Criteria withStrengthMargin(Quantity pressure) {
+        return with(parts ->
+                parts.strengthMargin = OptionalDouble.of(pressure.si("strength margin", Measure.PRESSURE_DIFFERENCE)));
+    }
+
+    /** The same rules with a margin between mud and pore pressure, as equivalent density. */
+    public Criteria withTripMargin(Quantity density) {
+        return with(
+                parts -> parts.tripMargin = OptionalDouble.of(density.si("trip margin", Measure.DENSITY_DIFFERENCE)));
+    }
+
+    /** The same rules with a margin between mud and strength, as equivalent density. */
+    public Criteria withSurgeMargin(Quantity density) {
+        return with(
+                parts -> parts.surgeMargin = OptionalDouble.of(density.si("surge margin", Measure.DENSITY_DIFFERENCE)));
+    }
+
+    private Criteria with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return new Criteria(
+                name,
+                owner,
+                source,
+                parts.drilledTolerance,
+                parts.swabbedTolerance,
+                parts.kickIntensity,
+                parts.strengthMargin,
+                parts.tripMargin,
+                parts.surgeMargin);
+    }
+
+    /** What may be changed, while one of it is. */
+    private static final class Parts {
+        private OptionalDouble drilledTolerance;
+        private OptionalDouble swabbedTolerance;
+        private OptionalDouble kickIntensity;
+        private OptionalDouble strengthMargin;
+        private OptionalDouble tripMargin;
+        private OptionalDouble surgeMargin;
+
+        Parts(Criteria from) {
+            drilledTolerance = from.drilledTolerance;
+            swabbedTolerance = from.swabbedTolerance;
+            kickIntensity = from.kickIntensity;
+            strengthMargin = from.strengthMargin;
+            tripMargin = from.tripMargin;
+            surgeMargin = from.surgeMargin;
+        }
     }
 }

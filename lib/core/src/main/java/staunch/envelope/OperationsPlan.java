@@ -3,11 +3,13 @@ package staunch.envelope;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import staunch.control.KillSheetInput;
 import staunch.influx.MigrationBracket;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -72,49 +74,86 @@ public record OperationsPlan(
         trippingSpeed.ifPresent(v -> Check.within("tripping speed", v, 1e-3, 10, Measure.SPEED));
     }
 
-    /** A plan that says nothing of tripping. */
-    public OperationsPlan(
-            InfluxChoice influx,
-            @Si("m3/s") OptionalDouble killRate,
-            @Si("m3") OptionalDouble surfaceLineVolume,
-            KillMud killMud,
-            Optional<KillSheetInput.Options> killSheet,
-            Optional<Integer> startUpSteps,
-            Yielding yielding,
-            Optional<MigrationBracket> migration,
-            Volumetric volumetric,
-            Lubrication lubrication,
-            Bullhead bullheading) {
-        this(
-                influx,
-                killRate,
-                surfaceLineVolume,
-                killMud,
-                killSheet,
-                startUpSteps,
-                yielding,
-                migration,
-                volumetric,
-                lubrication,
-                bullheading,
-                OptionalDouble.empty());
+    /** The same plan following another influx. */
+    public OperationsPlan withInflux(InfluxChoice choice) {
+        return with(parts -> parts.influx = choice);
+    }
+
+    /** The same plan circulating at a rate. */
+    public OperationsPlan withKillRate(Quantity rate) {
+        return with(parts -> parts.killRate = OptionalDouble.of(rate.si("kill rate", Measure.FLOW_RATE)));
+    }
+
+    /** The same plan with the volume between pump and string. */
+    public OperationsPlan withSurfaceLines(Quantity volume) {
+        return with(parts ->
+                parts.surfaceLineVolume = OptionalDouble.of(volume.si("volume of the surface lines", Measure.VOLUME)));
+    }
+
+    /** The same plan with what gives way in the closed well. */
+    public OperationsPlan withYielding(Yielding gives) {
+        return with(parts -> parts.yielding = gives);
+    }
+
+    /** The same plan with another bracket of rise. */
+    public OperationsPlan withMigration(MigrationBracket bracket) {
+        return with(parts -> parts.migration = Optional.of(bracket));
+    }
+
+    /** The same plan with a window of the volumetric method. */
+    public OperationsPlan withVolumetric(Volumetric window) {
+        return with(parts -> parts.volumetric = window);
+    }
+
+    /** The same plan with how an influx is pumped back. */
+    public OperationsPlan withBullheading(Bullhead bullhead) {
+        return with(parts -> parts.bullheading = bullhead);
     }
 
     /** The same plan with the string tripped at a speed. */
-    public OperationsPlan withTrippingSpeed(@Si("m/s") double speed) {
+    public OperationsPlan withTrippingSpeed(Quantity speed) {
+        return with(parts -> parts.trippingSpeed = OptionalDouble.of(speed.si("tripping speed", Measure.SPEED)));
+    }
+
+    private OperationsPlan with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
         return new OperationsPlan(
-                influx,
-                killRate,
-                surfaceLineVolume,
+                parts.influx,
+                parts.killRate,
+                parts.surfaceLineVolume,
                 killMud,
                 killSheet,
                 startUpSteps,
-                yielding,
-                migration,
-                volumetric,
+                parts.yielding,
+                parts.migration,
+                parts.volumetric,
                 lubrication,
-                bullheading,
-                OptionalDouble.of(speed));
+                parts.bullheading,
+                parts.trippingSpeed);
+    }
+
+    /** What may be changed, while one of it is. */
+    private static final class Parts {
+        private InfluxChoice influx;
+        private OptionalDouble killRate;
+        private OptionalDouble surfaceLineVolume;
+        private Yielding yielding;
+        private Optional<MigrationBracket> migration;
+        private Volumetric volumetric;
+        private Bullhead bullheading;
+        private OptionalDouble trippingSpeed;
+
+        Parts(OperationsPlan from) {
+            influx = from.influx;
+            killRate = from.killRate;
+            surfaceLineVolume = from.surfaceLineVolume;
+            yielding = from.yielding;
+            migration = from.migration;
+            volumetric = from.volumetric;
+            bullheading = from.bullheading;
+            trippingSpeed = from.trippingSpeed;
+        }
     }
 
     /** Which influx is followed. */

@@ -12,6 +12,7 @@ import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 import staunch.well.DrillString;
 import staunch.well.HoleInterval;
@@ -130,6 +131,28 @@ public record SectionPlan(
                 OperationsPlan.NONE);
     }
 
+    /** A section of which nothing but the hole is known, in units as written. */
+    public static SectionPlan of(String name, Drilling drilling, List<HoleInterval> hole, Quantity bitDiameter) {
+        return new SectionPlan(
+                name,
+                drilling,
+                hole,
+                bitDiameter.si("bit diameter of " + name, Measure.DIAMETER),
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                List.of(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                OperationsPlan.NONE);
+    }
+
     /** Measured depth of the top of the open hole: the shoe above. */
     @Si(value = "m", kind = Kind.DEPTH)
     public double topDepth() {
@@ -176,15 +199,55 @@ public record SectionPlan(
         return with(parts -> parts.slowCirculations = newRates);
     }
 
-    /** The same section with another overbalance held while circulating. */
-    public SectionPlan withCirculatingOverbalance(
-            @Si(value = "Pa", kind = Kind.DIFFERENCE) OptionalDouble newOverbalance) {
-        return with(parts -> parts.circulatingOverbalance = newOverbalance);
+    /** The same section with the bit that far above bottom when the influx is taken. */
+    public SectionPlan withBitOffBottom(Quantity distance) {
+        return with(
+                parts -> parts.bitOffBottom = distance.si("distance of the bit off bottom in " + name, Measure.LENGTH));
+    }
+
+    /** The same section with the influx at a measured depth. */
+    public SectionPlan withInfluxDepth(Quantity depth) {
+        return with(parts -> parts.influxDepth =
+                OptionalDouble.of(depth.si("measured depth of the influx in " + name, Measure.DEPTH)));
+    }
+
+    /** The same section with what the pump gives in a stroke. */
+    public SectionPlan withPumpOutput(Quantity volume) {
+        return with(parts -> parts.pumpOutput = OptionalDouble.of(volume.si("pump output in " + name, Measure.VOLUME)));
+    }
+
+    /** The same section with the active volume of its pits. */
+    public SectionPlan withActiveVolume(Quantity volume) {
+        return with(
+                parts -> parts.activeVolume = OptionalDouble.of(volume.si("active volume in " + name, Measure.VOLUME)));
+    }
+
+    /** The same section with the pit gain at which the crew shuts in. */
+    public SectionPlan withDetectableGain(Quantity volume) {
+        return with(parts ->
+                parts.detectableGain = OptionalDouble.of(volume.si("detectable gain in " + name, Measure.VOLUME)));
+    }
+
+    /** The same section with what is held above the kick-zone pressure while circulating. */
+    public SectionPlan withCirculatingOverbalance(Quantity pressure) {
+        return with(parts -> parts.circulatingOverbalance =
+                OptionalDouble.of(pressure.si("circulating overbalance in " + name, Measure.PRESSURE_DIFFERENCE)));
+    }
+
+    /** The same section with an allowance for the choke operator. */
+    public SectionPlan withChokeHandlingAllowance(Quantity pressure) {
+        return with(parts -> parts.chokeHandlingAllowance =
+                OptionalDouble.of(pressure.si("choke-handling allowance in " + name, Measure.PRESSURE_DIFFERENCE)));
+    }
+
+    /** The same section with a string in the hole. */
+    public SectionPlan withString(DrillString newString) {
+        return with(parts -> parts.string = Optional.of(newString));
     }
 
     /** The same section with another gas. */
-    public SectionPlan withGas(Optional<GasComposition> newGas) {
-        return with(parts -> parts.gas = newGas);
+    public SectionPlan withGas(GasComposition newGas) {
+        return with(parts -> parts.gas = Optional.of(newGas));
     }
 
     private SectionPlan with(Consumer<Parts> change) {
@@ -196,16 +259,16 @@ public record SectionPlan(
                 parts.hole,
                 bitDiameter,
                 parts.mud,
-                string,
-                bitOffBottom,
+                parts.string,
+                parts.bitOffBottom,
                 parts.influxDepth,
                 parts.gas,
                 parts.slowCirculations,
-                pumpOutput,
-                activeVolume,
-                detectableGain,
+                parts.pumpOutput,
+                parts.activeVolume,
+                parts.detectableGain,
                 parts.circulatingOverbalance,
-                chokeHandlingAllowance,
+                parts.chokeHandlingAllowance,
                 parts.criteria,
                 parts.operations);
     }
@@ -214,20 +277,32 @@ public record SectionPlan(
     private static final class Parts {
         private List<HoleInterval> hole;
         private Optional<Mud> mud;
+        private Optional<DrillString> string;
+        private double bitOffBottom;
         private OptionalDouble influxDepth;
         private Optional<GasComposition> gas;
         private List<SlowCirculation> slowCirculations;
+        private OptionalDouble pumpOutput;
+        private OptionalDouble activeVolume;
+        private OptionalDouble detectableGain;
         private OptionalDouble circulatingOverbalance;
+        private OptionalDouble chokeHandlingAllowance;
         private Optional<Criteria> criteria;
         private OperationsPlan operations;
 
         Parts(SectionPlan from) {
             hole = from.hole;
             mud = from.mud;
+            string = from.string;
+            bitOffBottom = from.bitOffBottom;
             influxDepth = from.influxDepth;
             gas = from.gas;
             slowCirculations = from.slowCirculations;
+            pumpOutput = from.pumpOutput;
+            activeVolume = from.activeVolume;
+            detectableGain = from.detectableGain;
             circulatingOverbalance = from.circulatingOverbalance;
+            chokeHandlingAllowance = from.chokeHandlingAllowance;
             criteria = from.criteria;
             operations = from.operations;
         }

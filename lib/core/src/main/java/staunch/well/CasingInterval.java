@@ -3,10 +3,12 @@ package staunch.well;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -78,5 +80,82 @@ public record CasingInterval(
                 connectionRating,
                 wear,
                 OptionalDouble.empty());
+    }
+
+    /** New pipe of which nothing but its size is known, in units as written. */
+    public static CasingInterval of(
+            Quantity topDepth, Quantity bottomDepth, Quantity outsideDiameter, Quantity insideDiameter) {
+        return new CasingInterval(
+                topDepth.si("top of the casing interval", Measure.DEPTH),
+                bottomDepth.si("bottom of the casing interval", Measure.DEPTH),
+                outsideDiameter.si("outside diameter of the casing", Measure.DIAMETER),
+                insideDiameter.si("inside diameter of the casing", Measure.DIAMETER),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                OptionalDouble.empty());
+    }
+
+    /** The same stretch of that grade. */
+    public CasingInterval withGrade(String newGrade) {
+        return with(parts -> parts.grade = Optional.of(newGrade));
+    }
+
+    /** The same stretch with the minimum yield of its grade. */
+    public CasingInterval withYieldStrength(Quantity strength) {
+        return with(parts ->
+                parts.yieldStrength = OptionalDouble.of(strength.si("yield strength of the casing", Measure.STRESS)));
+    }
+
+    /** The same stretch with a burst rating of its own. */
+    public CasingInterval withBurstRating(Quantity rating) {
+        return with(parts -> parts.burstRating =
+                OptionalDouble.of(rating.si("burst rating of the casing", Measure.PRESSURE_DIFFERENCE)));
+    }
+
+    /** The same stretch with that part of its wall worn away. */
+    public CasingInterval withWear(@Si("1") double share) {
+        return with(parts -> parts.wear = share);
+    }
+
+    /** The same stretch with its nominal weight. */
+    public CasingInterval withNominalWeight(Quantity weight) {
+        return with(parts -> parts.nominalWeight =
+                OptionalDouble.of(weight.si("nominal weight of the casing", Measure.LINEAR_MASS)));
+    }
+
+    private CasingInterval with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return new CasingInterval(
+                topDepth,
+                bottomDepth,
+                outsideDiameter,
+                insideDiameter,
+                parts.grade,
+                parts.yieldStrength,
+                parts.burstRating,
+                connectionRating,
+                parts.wear,
+                parts.nominalWeight);
+    }
+
+    /** What may be changed, while one of it is. */
+    private static final class Parts {
+        private Optional<String> grade;
+        private OptionalDouble yieldStrength;
+        private OptionalDouble burstRating;
+        private double wear;
+        private OptionalDouble nominalWeight;
+
+        Parts(CasingInterval from) {
+            grade = from.grade;
+            yieldStrength = from.yieldStrength;
+            burstRating = from.burstRating;
+            wear = from.wear;
+            nominalWeight = from.nominalWeight;
+        }
     }
 }

@@ -4,10 +4,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -92,5 +94,95 @@ public record CasingString(
     @Si(value = "m", kind = Kind.DEPTH)
     public double shoeDepth() {
         return intervals.get(intervals.size() - 1).bottomDepth();
+    }
+
+    /** A string of which nothing but its pipe is known. */
+    public static CasingString of(String name, CasingInterval... intervals) {
+        return new CasingString(
+                name,
+                List.of(intervals),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
+    }
+
+    /** The same string cemented up to a measured depth. */
+    public CasingString withTopOfCement(Quantity depth) {
+        return with(
+                parts -> parts.topOfCement = OptionalDouble.of(depth.si("top of cement of " + name, Measure.DEPTH)));
+    }
+
+    /** The same string with that mud left above its cement. */
+    public CasingString withFluidBehind(Quantity density) {
+        return with(parts -> parts.fluidBehindDensity =
+                OptionalDouble.of(density.si("density of the fluid behind " + name, Measure.DENSITY)));
+    }
+
+    /** The same string with that mix water in its cement. */
+    public CasingString withMixWater(Quantity density) {
+        return with(parts -> parts.mixWaterDensity =
+                OptionalDouble.of(density.si("density of the mix water of " + name, Measure.DENSITY)));
+    }
+
+    /** The same string of whose burst rating that part may be used. */
+    public CasingString withAllowedBurstShare(@Si("1") double share) {
+        return with(parts -> parts.allowedBurstShare = OptionalDouble.of(share));
+    }
+
+    /** The same string tested to a pressure at surface. */
+    public CasingString withTestPressure(Quantity pressure) {
+        return with(parts -> parts.testPressure =
+                OptionalDouble.of(pressure.si("test pressure of " + name, Measure.PRESSURE_GAUGE)));
+    }
+
+    /** The same liner with what its top holds from inside. */
+    public CasingString withLinerTopRating(Quantity rating) {
+        return with(parts -> parts.linerTopRating =
+                OptionalDouble.of(rating.si("liner-top rating of " + name, Measure.PRESSURE_DIFFERENCE)));
+    }
+
+    /** The same string with a back-up as specified. */
+    public CasingString withBackUp(BurstBackUp outside) {
+        return with(parts -> parts.backUp = Optional.of(outside));
+    }
+
+    private CasingString with(Consumer<Parts> change) {
+        Parts parts = new Parts(this);
+        change.accept(parts);
+        return new CasingString(
+                name,
+                intervals,
+                parts.topOfCement,
+                parts.fluidBehindDensity,
+                parts.mixWaterDensity,
+                parts.allowedBurstShare,
+                parts.testPressure,
+                parts.linerTopRating,
+                parts.backUp);
+    }
+
+    /** What may be changed, while one of it is. */
+    private static final class Parts {
+        private OptionalDouble topOfCement;
+        private OptionalDouble fluidBehindDensity;
+        private OptionalDouble mixWaterDensity;
+        private OptionalDouble allowedBurstShare;
+        private OptionalDouble testPressure;
+        private OptionalDouble linerTopRating;
+        private Optional<BurstBackUp> backUp;
+
+        Parts(CasingString from) {
+            topOfCement = from.topOfCement;
+            fluidBehindDensity = from.fluidBehindDensity;
+            mixWaterDensity = from.mixWaterDensity;
+            allowedBurstShare = from.allowedBurstShare;
+            testPressure = from.testPressure;
+            linerTopRating = from.linerTopRating;
+            backUp = from.backUp;
+        }
     }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -74,5 +75,13 @@ public record Datum(
     @Si(value = "m", kind = Kind.DEPTH)
     public double stackDepth() {
         return stackAtSeabed() ? groundOrSeabedDepth() : 0.0;
+    }
+
+    /** Datum of a land well, in units as written. */
+    public static Datum onLand(String name, Quantity elevation, Quantity groundDepth) {
+        return new Datum(
+                name,
+                elevation.si("elevation of the datum above mean sea level", Measure.LENGTH),
+                new OnLand(groundDepth.si("depth of the ground level below the datum", Measure.DEPTH)));
     }
 }

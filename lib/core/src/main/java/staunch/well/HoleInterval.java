@@ -4,6 +4,7 @@ import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -24,5 +25,13 @@ public record HoleInterval(
             throw new InputFault("hole interval", "has its bottom at or above its top", "check its depths");
         }
         Check.within("hole diameter", diameter, 0.05, 1.5, Measure.DIAMETER);
+    }
+
+    /** In units as written. */
+    public static HoleInterval of(Quantity topDepth, Quantity bottomDepth, Quantity diameter) {
+        return new HoleInterval(
+                topDepth.si("top of the hole interval", Measure.DEPTH),
+                bottomDepth.si("bottom of the hole interval", Measure.DEPTH),
+                diameter.si("hole diameter", Measure.DIAMETER));
     }
 }

@@ -4,6 +4,7 @@ import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -30,5 +31,14 @@ public record StringComponent(
                     "has an inside diameter not below its outside diameter",
                     "check them");
         }
+    }
+
+    /** In units as written. */
+    public static StringComponent of(String name, Quantity length, Quantity outsideDiameter, Quantity insideDiameter) {
+        return new StringComponent(
+                name,
+                length.si("length of the string component", Measure.LENGTH),
+                outsideDiameter.si("outside diameter of the string component", Measure.DIAMETER),
+                insideDiameter.si("inside diameter of the string component", Measure.DIAMETER));
     }
 }

@@ -3,6 +3,7 @@ package staunch.well;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -20,5 +21,13 @@ public record SurveyStation(
         Check.within("measured depth of the survey station", measuredDepth, 0, 20_000, Measure.DEPTH);
         Check.within("inclination", inclination, 0, Math.PI, Measure.ANGLE);
         Check.within("azimuth", azimuth, 0, 2 * Math.PI, Measure.ANGLE);
+    }
+
+    /** In units as written. */
+    public static SurveyStation of(Quantity measuredDepth, Quantity inclination, Quantity azimuth) {
+        return new SurveyStation(
+                measuredDepth.si("measured depth of the survey station", Measure.DEPTH),
+                inclination.si("inclination", Measure.ANGLE),
+                azimuth.si("azimuth", Measure.ANGLE));
     }
 }

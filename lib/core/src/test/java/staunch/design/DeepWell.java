@@ -1,9 +1,13 @@
 package staunch.design;
 
+import static staunch.units.Quantities.MPa;
+import static staunch.units.Quantities.bar;
+import static staunch.units.Quantities.kgPerM3;
+import static staunch.units.Quantities.m;
+import static staunch.units.Quantities.m3;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import staunch.earth.EarthModel;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
@@ -24,6 +28,14 @@ import staunch.well.StringComponent;
 final class DeepWell {
     private static final double TOTAL_DEPTH = 5500;
 
+    private static final Criteria CRITERIA = Criteria.of("invented rules", "tests", new Source("invented", ""))
+            .withDrilledTolerance(m3(2))
+            .withSwabbedTolerance(m3(2))
+            .withKickIntensity(kgPerM3(30))
+            .withStrengthMargin(bar(0))
+            .withTripMargin(kgPerM3(20))
+            .withSurgeMargin(kgPerM3(20));
+
     private DeepWell() {}
 
     /** So many strings between a conductor and the last hole, all needed or nearly so. */
@@ -41,25 +53,16 @@ final class DeepWell {
 
     private static WellCase with(int strings, PressureProfile pore, PressureProfile strength) {
         WellCase base = TwoSectionWell.with(design(strings));
-        EarthModel e = base.earth();
-        EarthModel earth = new EarthModel(
-                Optional.of(Range.of(pore)),
-                Optional.of(Range.of(strength)),
-                List.of(),
-                List.of(),
-                e.temperature(),
-                List.of());
-        return new WellCase(
+        return WellCase.of(
                 base.header(),
                 base.units(),
                 base.datum(),
                 base.path(),
-                earth,
-                base.designs(),
-                base.equipment(),
-                base.options(),
-                base.files(),
-                base.warnings());
+                EarthModel.of(
+                        Range.of(pore),
+                        Range.of(strength),
+                        base.earth().temperature().orElseThrow()),
+                base.designs().get(0));
     }
 
     /** A conductor at 300 m, then strings at even distances. */
@@ -70,8 +73,7 @@ final class DeepWell {
         for (int i = 0; i <= count; i++) {
             double diameter = 0.40 - 0.25 * i / count;
             double below = i == count ? TOTAL_DEPTH : 300 + (TOTAL_DEPTH - 300) * (i + 1) / (count + 1);
-            Drilling drilling = Drilling.SHUT_IN;
-            sections.add(section("hole " + (i + 1), drilling, new HoleInterval(above, below, diameter)));
+            sections.add(section("hole " + (i + 1), new HoleInterval(above, below, diameter), 1500));
             if (i < count) {
                 strings.add(string("string " + (i + 1), below, diameter - 0.03));
             }
@@ -80,54 +82,24 @@ final class DeepWell {
         return new CasingDesign("planned", strings, sections);
     }
 
-    private static SectionPlan section(String name, Drilling drilling, HoleInterval hole) {
-        Criteria criteria = new Criteria(
-                "invented rules",
-                "tests",
-                new Source("invented", ""),
-                OptionalDouble.of(2),
-                OptionalDouble.of(2),
-                OptionalDouble.of(30),
-                OptionalDouble.of(0),
-                OptionalDouble.of(20),
-                OptionalDouble.of(20));
-        return new SectionPlan(
-                name,
-                drilling,
-                List.of(hole),
-                hole.diameter(),
-                Optional.of(Mud.waterBased("mud", 1500)),
-                Optional.of(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.0889, 0.07)))),
-                0,
-                Optional.of(GasComposition.sweet(0.65)),
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                Optional.of(criteria));
+    private static SectionPlan section(String name, HoleInterval hole, double mud) {
+        return SectionPlan.of(name, Drilling.SHUT_IN, List.of(hole), m(hole.diameter()))
+                .withMud(Mud.waterBased("mud", mud))
+                .withString(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.0889, 0.07))))
+                .withGas(GasComposition.sweet(0.65))
+                .withCirculatingOverbalance(bar(0))
+                .withChokeHandlingAllowance(bar(0))
+                .withCriteria(CRITERIA);
     }
 
     private static CasingString string(String name, double shoe, double outside) {
-        return new CasingString(
-                name,
-                List.of(new CasingInterval(
-                        0,
-                        shoe,
-                        outside,
-                        outside - 0.02,
-                        Optional.of("P110"),
-                        OptionalDouble.of(758e6),
-                        OptionalDouble.of(1.9e8),
-                        OptionalDouble.empty(),
-                        0)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.8),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return CasingString.of(
+                        name,
+                        CasingInterval.of(m(0), m(shoe), m(outside), m(outside - 0.02))
+                                .withGrade("P110")
+                                .withYieldStrength(MPa(758))
+                                .withBurstRating(MPa(190)))
+                .withAllowedBurstShare(0.8);
     }
 
     private static PressureProfile profile(double... depthsAndDensities) {

@@ -1,21 +1,23 @@
 package staunch.design;
 
-import java.util.Arrays;
+import static staunch.units.Quantities.MPa;
+import static staunch.units.Quantities.bar;
+import static staunch.units.Quantities.degC;
+import static staunch.units.Quantities.kgPerM3;
+import static staunch.units.Quantities.m;
+import static staunch.units.Quantities.m3;
+import static staunch.units.Quantities.quantity;
+
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import staunch.earth.EarthModel;
 import staunch.earth.PressureProfile;
 import staunch.earth.Range;
 import staunch.earth.TemperatureProfile;
 import staunch.envelope.Criteria;
 import staunch.envelope.Drilling;
-import staunch.envelope.MethodOptions;
 import staunch.envelope.SectionPlan;
 import staunch.fluid.GasComposition;
 import staunch.fluid.Mud;
-import staunch.limit.PressureEquipment;
-import staunch.units.Physics;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
 import staunch.well.CasingInterval;
@@ -31,36 +33,27 @@ final class TwoSectionWell {
     static final String TOP = "12 1/4 in";
     static final String BELOW = "8 1/2 in";
 
+    private static final Criteria CRITERIA = Criteria.of("invented rules", "tests", new Source("invented", ""))
+            .withDrilledTolerance(m3(2))
+            .withSwabbedTolerance(m3(2))
+            .withKickIntensity(kgPerM3(30))
+            .withStrengthMargin(bar(0))
+            .withTripMargin(kgPerM3(0));
+
     private TwoSectionWell() {}
 
     /** A case with those designs. */
     static WellCase with(CasingDesign... designs) {
-        EarthModel earth = new EarthModel(
-                Optional.of(Range.of(gradient(1400))),
-                Optional.of(Range.of(gradient(1860))),
-                List.of(),
-                List.of(),
-                Optional.of(TemperatureProfile.geothermal(new TemperatureProfile.Point(0, 288.15), 0.03, 9000)),
-                List.of());
-        return new WellCase(
-                new CaseHeader(
-                        "Tern-3",
-                        "invented test well",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of("invented well")),
+        return WellCase.of(
+                CaseHeader.of("Tern-3", "invented test well", "invented well"),
                 UnitSystem.METRIC,
-                new Datum("rotary table", 10, new Datum.OnLand(8)),
+                Datum.onLand("rotary table", m(10), m(8)),
                 WellPath.vertical(9000),
-                earth,
-                Arrays.asList(designs),
-                PressureEquipment.NONE,
-                MethodOptions.DEFAULT,
-                List.of(),
-                List.of());
+                EarthModel.of(
+                        gradient(1400),
+                        gradient(1860),
+                        TemperatureProfile.geothermal(degC(15), quantity("3 degC/100m"), m(9000))),
+                designs);
     }
 
     /** A design with its second shoe at a depth, m, and a mud of that density below it, kg/m³. */
@@ -74,57 +67,26 @@ final class TwoSectionWell {
     }
 
     private static SectionPlan section(String name, Drilling drilling, HoleInterval hole, double mud) {
-        Criteria criteria = new Criteria(
-                "invented rules",
-                "tests",
-                new Source("invented", ""),
-                OptionalDouble.of(2),
-                OptionalDouble.of(2),
-                OptionalDouble.of(30),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                OptionalDouble.empty());
-        return new SectionPlan(
-                name,
-                drilling,
-                List.of(hole),
-                hole.diameter(),
-                Optional.of(Mud.waterBased("mud", mud)),
-                Optional.of(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.127, 0.1086)))),
-                0,
-                Optional.of(GasComposition.sweet(0.65)),
-                List.of(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0),
-                OptionalDouble.of(0),
-                drilling == Drilling.SHUT_IN ? Optional.of(criteria) : Optional.empty());
+        SectionPlan plan = SectionPlan.of(name, drilling, List.of(hole), m(hole.diameter()))
+                .withMud(Mud.waterBased("mud", mud))
+                .withString(new DrillString(List.of(new StringComponent("drill pipe", 10, 0.127, 0.1086))))
+                .withGas(GasComposition.sweet(0.65))
+                .withCirculatingOverbalance(bar(0))
+                .withChokeHandlingAllowance(bar(0));
+        return drilling == Drilling.SHUT_IN ? plan.withCriteria(CRITERIA) : plan;
     }
 
     private static CasingString string(String name, double shoe, double outside) {
-        return new CasingString(
-                name,
-                List.of(new CasingInterval(
-                        0,
-                        shoe,
-                        outside,
-                        outside - 0.024,
-                        Optional.of("P110"),
-                        OptionalDouble.of(758e6),
-                        OptionalDouble.of(65e6),
-                        OptionalDouble.empty(),
-                        0)),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(0.8),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+        return CasingString.of(
+                        name,
+                        CasingInterval.of(m(0), m(shoe), m(outside), m(outside - 0.024))
+                                .withGrade("P110")
+                                .withYieldStrength(MPa(758))
+                                .withBurstRating(MPa(65)))
+                .withAllowedBurstShare(0.8);
     }
 
-    private static PressureProfile gradient(double density) {
-        double deep = Physics.ATMOSPHERE + density * Physics.GRAVITY * 9000;
-        return PressureProfile.of(new double[] {0, 9000}, new double[] {Physics.ATMOSPHERE, deep});
+    private static Range gradient(double density) {
+        return Range.of(PressureProfile.ofEquivalentDensity(kgPerM3(density), m(9000)));
     }
 }

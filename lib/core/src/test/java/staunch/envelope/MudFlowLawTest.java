@@ -9,11 +9,12 @@ import org.junit.jupiter.api.Test;
 import staunch.control.FrictionCurve;
 import staunch.control.PipeMovement;
 import staunch.units.Physics;
+import staunch.units.Quantity;
 
 /** Friction of a section's mud at its slow rates and while the string is tripped. */
 class MudFlowLawTest {
     private static MudFlowOutcome.Computed computed(double speed) {
-        OperationsPlan plan = OperationsEvaluatorTest.FULL.withTrippingSpeed(speed);
+        OperationsPlan plan = OperationsEvaluatorTest.FULL.withTrippingSpeed(new Quantity(speed, "m/s"));
         return assertInstanceOf(
                 MudFlowOutcome.Computed.class,
                 MudFlow.of(OperationsEvaluatorTest.full().ready(plan).input()));
@@ -73,7 +74,7 @@ class MudFlowLawTest {
     void swabAndSurgeNeedNoSlowRate() {
         MudFlowOutcome.Trip with = computed(0.5).trip().orElseThrow();
         SectionInput full = OperationsEvaluatorTest.full()
-                .ready(OperationsEvaluatorTest.FULL.withTrippingSpeed(0.5))
+                .ready(OperationsEvaluatorTest.FULL.withTrippingSpeed(new Quantity(0.5, "m/s")))
                 .input();
         SectionInput slowless = new SectionInput(
                 full.datum(),

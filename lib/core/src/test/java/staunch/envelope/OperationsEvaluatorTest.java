@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static staunch.units.Quantities.m3;
 
 import java.util.List;
 import java.util.Optional;
@@ -27,19 +28,12 @@ import staunch.well.Datum;
 import staunch.well.WellPath;
 
 class OperationsEvaluatorTest {
-    static final OperationsPlan FULL = new OperationsPlan(
-            new InfluxChoice.RequiredOrDetectable(),
-            OptionalDouble.empty(),
-            OptionalDouble.of(1.5),
-            new OperationsPlan.KillMud(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
-            Optional.empty(),
-            Optional.empty(),
-            new OperationsPlan.Yielding(
-                    OptionalDouble.of(4.5e-10), OptionalDouble.of(1.5e-10), OptionalDouble.empty(), Optional.of(true)),
-            Optional.empty(),
-            new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)),
-            new OperationsPlan.Lubrication(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()),
-            new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
+    static final OperationsPlan FULL = OperationsPlan.NONE
+            .withSurfaceLines(m3(1.5))
+            .withYielding(new OperationsPlan.Yielding(
+                    OptionalDouble.of(4.5e-10), OptionalDouble.of(1.5e-10), OptionalDouble.empty(), Optional.of(true)))
+            .withVolumetric(new OperationsPlan.Volumetric(OptionalDouble.of(1e6), OptionalDouble.of(7e5)))
+            .withBullheading(new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(2e6)));
 
     private static SectionOperations evaluate(Wells wells) {
         return OperationsEvaluator.evaluate(wells.input());
@@ -155,18 +149,7 @@ class OperationsEvaluatorTest {
     }
 
     static OperationsPlan withInflux(InfluxChoice choice) {
-        return new OperationsPlan(
-                choice,
-                FULL.killRate(),
-                FULL.surfaceLineVolume(),
-                FULL.killMud(),
-                FULL.killSheet(),
-                FULL.startUpSteps(),
-                FULL.yielding(),
-                FULL.migration(),
-                FULL.volumetric(),
-                FULL.lubrication(),
-                FULL.bullheading());
+        return FULL.withInflux(choice);
     }
 
     @Test

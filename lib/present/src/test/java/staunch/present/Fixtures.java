@@ -162,19 +162,10 @@ public final class Fixtures {
     }
 
     private static List<SectionOperations> computeOperations() {
-        OperationsPlan none = OperationsPlan.NONE;
-        OperationsPlan plan = new OperationsPlan(
-                none.influx(),
-                none.killRate(),
-                OptionalDouble.of(bbl(10)),
-                none.killMud(),
-                none.killSheet(),
-                none.startUpSteps(),
-                none.yielding(),
-                none.migration(),
-                new OperationsPlan.Volumetric(OptionalDouble.of(psi(150)), OptionalDouble.of(psi(100))),
-                none.lubrication(),
-                new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(psi(300))));
+        OperationsPlan plan = OperationsPlan.NONE
+                .withSurfaceLines(Quantity.of(10, "bbl"))
+                .withVolumetric(new OperationsPlan.Volumetric(OptionalDouble.of(psi(150)), OptionalDouble.of(psi(100))))
+                .withBullheading(new OperationsPlan.Bullhead(OptionalDouble.empty(), OptionalDouble.of(psi(300))));
         WellCase one = wellCase();
         CasingDesign design = design();
         for (SectionPlan section : design.sections()) {
