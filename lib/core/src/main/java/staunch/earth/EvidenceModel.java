@@ -15,8 +15,10 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import staunch.units.EquivalentDensity;
 import staunch.units.InputFault;
+import staunch.units.Measure;
 import staunch.units.RangeFault;
 import staunch.units.Source;
+import staunch.units.UnitSystem;
 
 /** Works out {@link EvidenceTransfer}. */
 final class EvidenceModel {
@@ -33,7 +35,7 @@ final class EvidenceModel {
     private final OffsetTransfer transfer;
     private final EarthModel predicted;
     private final NormalPressure normal;
-    private final PressureProfile overburden;
+    private final Range overburden;
     private final List<OffsetWell> wells;
     private final Set<EvidenceConflict> conflicts = new LinkedHashSet<>();
     private final List<OffsetEvidence.Change> changes = new ArrayList<>();
@@ -44,7 +46,7 @@ final class EvidenceModel {
             EvidenceTransfer choice,
             EarthModel predicted,
             NormalPressure normal,
-            PressureProfile overburden,
+            Range overburden,
             List<OffsetWell> wells) {
         this.choice = choice;
         this.transfer = choice.transfer();
@@ -84,7 +86,10 @@ final class EvidenceModel {
                 changes,
                 leftOut,
                 List.of(),
-                bounds);
+                bounds,
+                choice.logs(),
+                List.of(),
+                shoes());
         return new EvidenceTransfer.Result(earth, evidence);
     }
 
@@ -115,6 +120,39 @@ final class EvidenceModel {
                 .thenComparing(OffsetEvidence.Point::label)
                 .thenComparingDouble(OffsetEvidence.Point::pressure));
         predicted.porePressure().ifPresent(range -> found.forEach(p -> compare(p, range)));
+        found.forEach(this::compareWithLogs);
+        return found;
+    }
+
+    private void compareWithLogs(OffsetEvidence.Point point) {
+        for (OffsetWell well : wells) {
+            transfer.fromLogs(normal, List.of(well), point.verticalDepth())
+                    .filter(log -> log.share() == 1)
+                    .ifPresent(log -> {
+                        double above = log.pressure().likely() - point.pressure();
+                        if (Math.abs(above) > transfer.pressureConflict()) {
+                            conflicts.add(new EvidenceConflict(
+                                    "log of " + well.name(),
+                                    point.label(),
+                                    "the pore pressure from the log, carried over, lies "
+                                            + UnitSystem.SI.precise(Math.abs(above), Measure.PRESSURE_DIFFERENCE)
+                                            + (above > 0 ? " above" : " below") + " the measured pressure"));
+                        }
+                    });
+        }
+    }
+
+    private List<OffsetEvidence.Shoe> shoes() {
+        List<OffsetEvidence.Shoe> found = new ArrayList<>();
+        for (OffsetWell well : wells) {
+            for (CasingShoe shoe : well.logged().shoes()) {
+                found.add(new OffsetEvidence.Shoe(
+                        well.name(), shoe, transfer.matching().matched(well, shoe.verticalDepth(), normal)));
+            }
+        }
+        found.sort(Comparator.comparing(OffsetEvidence.Shoe::well)
+                .thenComparingDouble(s -> s.shoe().verticalDepth())
+                .thenComparing(s -> s.shoe().name()));
         return found;
     }
 
@@ -158,8 +196,15 @@ final class EvidenceModel {
                             label + " corresponds to a depth without overburden or pore pressure in the planned well");
                 } else {
                     double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
-                    double strength = planned(pore).stressAt(z.getAsDouble()).strengthAt(ratio);
-                    found.add(new OffsetEvidence.Test(well.name(), test, ratio, z.getAsDouble(), strength));
+                    PressureEstimate strength = transfer.carried(well, test, planned(pore), z.getAsDouble());
+                    found.add(new OffsetEvidence.Test(
+                            well.name(),
+                            test,
+                            ratio,
+                            z.getAsDouble(),
+                            strength.likely(),
+                            strength.low(),
+                            strength.high()));
                 }
             }
         }
@@ -202,7 +247,7 @@ final class EvidenceModel {
     }
 
     private boolean stressKnown(Optional<Range> pore, double z) {
-        return overburden.covers(z)
+        return overburden.likely().covers(z)
                 && pore.isPresent()
                 && pore.get().likely().covers(z)
                 && z >= normal.datum().groundOrSeabedDepth();
@@ -227,15 +272,21 @@ final class EvidenceModel {
                 conflicts.addAll(e.conflicts());
             }
         }
+        TreeSet<Double> logged = logDepths();
         Optional<Range> made =
                 switch (choice.porePressure()) {
                     case PREDICTED -> predicted.porePressure();
-                    case ADJUSTED ->
-                        Optional.of(adjusted(PORE_PRESSURE, predicted.porePressure(), matched, z -> pull(z, at)));
+                    case ADJUSTED -> {
+                        Range withLogs = adjusted(PORE_PRESSURE, predicted.porePressure(), logged, this::pullOfLogs);
+                        yield Optional.of(
+                                adjusted(PORE_PRESSURE, Optional.of(withLogs), gridOf(matched), z -> pull(z, at)));
+                    }
                     case TRANSFERRED -> {
-                        List<PressureTransfer> outcomes = grid(matched).stream()
+                        TreeSet<Double> depths = grid(matched);
+                        depths.addAll(logged);
+                        List<PressureTransfer> outcomes = depths.stream()
                                 .filter(z -> z > normal.waterLevel())
-                                .map(at::apply)
+                                .map(z -> withLogs(z, at))
                                 .toList();
                         List<PressureTransfer> known = trimmed(outcomes, PressureTransfer.Estimated.class::isInstance);
                         yield known.isEmpty()
@@ -245,6 +296,79 @@ final class EvidenceModel {
                 };
         made.ifPresent(range -> note(PORE_PRESSURE, predicted.porePressure(), range, matched));
         return made;
+    }
+    // --- Pore pressures from logs
+
+    /**
+     * Depths at which a profile follows the logs: those of their readings, and beyond the ends of a stretch of readings those
+     * over which their share falls to nothing.
+     */
+    private TreeSet<Double> logDepths() {
+        TreeSet<Double> depths = new TreeSet<>();
+        if (choice.logs() == LogUse.COMPARED) {
+            return depths;
+        }
+        for (OffsetWell well : wells) {
+            double[] matched = well.logged().log().stream()
+                    .flatMap(log -> log.rows().stream())
+                    .map(row -> transfer.matching().matched(well, row.verticalDepth(), normal))
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .sorted()
+                    .toArray();
+            for (int i = 0; i < matched.length; i++) {
+                depths.add(matched[i]);
+                boolean first = i == 0 || matched[i] - matched[i - 1] > transfer.window();
+                boolean last = i == matched.length - 1 || matched[i + 1] - matched[i] > transfer.window();
+                for (int k = 0; k <= PARTS; k++) {
+                    double away = transfer.window() * k / PARTS;
+                    if (first) {
+                        depths.add(matched[i] - away);
+                    }
+                    if (last) {
+                        depths.add(matched[i] + away);
+                    }
+                }
+            }
+        }
+        if (!depths.isEmpty()) {
+            for (double z : transfer.matching().boundaries()) {
+                depths.add(Math.nextDown(z));
+                depths.add(z);
+            }
+        }
+        return depths;
+    }
+
+    private Pull pullOfLogs(double z) {
+        return z <= normal.waterLevel()
+                ? Pull.NONE
+                : transfer.fromLogs(normal, wells, z)
+                        .map(log -> new Pull(log.share(), Optional.of(log.pressure())))
+                        .orElse(Pull.NONE);
+    }
+
+    /** Measured pressures by their nearness, logs for the rest; where only one of them is there, that one. */
+    private PressureTransfer withLogs(double z, DoubleFunction<PressureTransfer> at) {
+        PressureTransfer measured = at.apply(z);
+        Pull logs = choice.logs() == LogUse.COMPARED ? Pull.NONE : pullOfLogs(z);
+        if (logs.estimate().isEmpty()) {
+            return measured;
+        }
+        PressureEstimate log = logs.estimate().get();
+        if (!(measured instanceof PressureTransfer.Estimated e)) {
+            return new PressureTransfer.Estimated(z, log, List.of(), List.of());
+        }
+        double share = pull(z, at).share();
+        double likely = log.likely() + share * (e.pressure().likely() - log.likely());
+        double below = Math.max(
+                (1 - share) * (log.likely() - log.low()),
+                share * (e.pressure().likely() - e.pressure().low()));
+        double above = Math.max(
+                (1 - share) * (log.high() - log.likely()),
+                share * (e.pressure().high() - e.pressure().likely()));
+        return new PressureTransfer.Estimated(
+                z, new PressureEstimate(likely - below, likely, likely + above), e.points(), e.conflicts());
     }
 
     private Pull pull(double z, DoubleFunction<PressureTransfer> at) {
@@ -284,7 +408,8 @@ final class EvidenceModel {
                 switch (choice.strength()) {
                     case PREDICTED -> predicted.strength();
                     case ADJUSTED ->
-                        Optional.of(adjusted(STRENGTH, predicted.strength(), matched, z -> pull(z, at, outside)));
+                        Optional.of(
+                                adjusted(STRENGTH, predicted.strength(), gridOf(matched), z -> pull(z, at, outside)));
                     case TRANSFERRED -> {
                         List<StrengthTransfer> outcomes =
                                 grid(matched).stream().map(at::apply).toList();
@@ -318,15 +443,7 @@ final class EvidenceModel {
         List<StrengthTest> kept = well.tests().stream()
                 .filter(t -> !labels.contains(well.name() + ": " + t.name()))
                 .toList();
-        return new OffsetWell(
-                well.name(),
-                well.distance(),
-                well.normal(),
-                well.overburden(),
-                well.porePressure(),
-                kept,
-                well.points(),
-                well.events());
+        return well.withTests(kept);
     }
 
     private TreeSet<Double> grid(double[] matched) {
@@ -355,13 +472,18 @@ final class EvidenceModel {
         return outcomes.subList(first, last);
     }
 
-    private Range adjusted(String what, Optional<Range> prediction, double[] matched, DoubleFunction<Pull> pull) {
+    private TreeSet<Double> gridOf(double[] matched) {
+        return matched.length == 0 ? new TreeSet<>() : grid(matched);
+    }
+
+    private Range adjusted(
+            String what, Optional<Range> prediction, TreeSet<Double> evidence, DoubleFunction<Pull> pull) {
         Range range = prediction.orElseThrow(() -> new InputFault(
                 what, "has no prediction that offset evidence could adjust", "give one, or use the evidence alone"));
-        if (matched.length == 0) {
+        if (evidence.isEmpty()) {
             return range;
         }
-        TreeSet<Double> depths = grid(matched);
+        TreeSet<Double> depths = new TreeSet<>(evidence);
         for (Optional<PressureProfile> p : List.of(Optional.of(range.likely()), range.low(), range.high())) {
             p.ifPresent(profile -> Arrays.stream(profile.depths()).forEach(depths::add));
         }
@@ -378,7 +500,7 @@ final class EvidenceModel {
                 points.add(z, pull.apply(z), false);
             }
         }
-        return sourced(points.range(), range.source());
+        return sourced(points.range(), source(what));
     }
 
     /** Collects the points of an adjusted profile; two at one depth where there is a step. */
@@ -438,9 +560,16 @@ final class EvidenceModel {
         }
     }
 
+    /** Of the prediction, which may have been adjusted to logs already. */
+    private Optional<Source> source(String what) {
+        return (what.equals(STRENGTH) ? predicted.strength() : predicted.porePressure()).flatMap(Range::source);
+    }
+
     private Range sourced(Range range, Optional<Source> prediction) {
         String names = wells.stream()
-                .filter(w -> !w.tests().isEmpty() || !w.points().isEmpty())
+                .filter(w -> !w.tests().isEmpty()
+                        || !w.points().isEmpty()
+                        || choice.logs() == LogUse.ESTIMATE && w.logged().log().isPresent())
                 .map(OffsetWell::name)
                 .collect(Collectors.joining(", "));
         String evidence = "offset evidence of " + names;

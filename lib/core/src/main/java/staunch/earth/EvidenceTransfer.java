@@ -18,6 +18,10 @@ import java.util.Set;
  *       place of the zone's estimate, as equivalent density from the datum.
  *   <li>A loss is an upper bound of the strength at the mud pressure it began at, a kick a lower bound of the pore pressure.
  *       Both are carried over and compared with the profiles and with other evidence; they change nothing.
+ *   <li>Pore pressures read from logs change nothing, or are carried over as estimates, see {@link LogUse}: the profile is
+ *       first drawn to them as to evidence, with s = 1 between their readings, and then, as above, to the measured pressures.
+ *       So a measured pressure counts alone at its depth, and the log again at the edge of the window. Where the two differ by
+ *       more than the size of a conflict, that is listed.
  *   <li>Integrity tests are lower bounds: they change nothing and are listed where they lie above the prediction.
  * </ul>
  *
@@ -25,13 +29,21 @@ import java.util.Set;
  * @param porePressure what the pore pressure is to be made of
  * @param strength what the strength is to be made of
  * @param weakZones whether leak-off tests replace the estimates of weak zones
+ * @param logs what pore pressures read from logs do
  */
 public record EvidenceTransfer(
-        OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones) {
+        OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones, LogUse logs) {
     public EvidenceTransfer {
         Objects.requireNonNull(transfer, "transfer");
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
+        Objects.requireNonNull(logs, "logs");
+    }
+
+    /** Logs change nothing. */
+    public EvidenceTransfer(
+            OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones) {
+        this(transfer, porePressure, strength, weakZones, LogUse.COMPARED);
     }
 
     /**
@@ -63,7 +75,7 @@ public record EvidenceTransfer(
     public Result apply(
             EarthModel predicted,
             NormalPressure normal,
-            PressureProfile overburden,
+            Range overburden,
             List<OffsetWell> wells,
             Set<String> plannedTests) {
         return new EvidenceModel(this, predicted, normal, overburden, wells).build(plannedTests);

@@ -76,6 +76,30 @@ public final class NormalTrend {
     }
 
     /**
+     * A trend that is stated, from mudline or ground down.
+     *
+     * @param atGround reading there, above 0
+     * @param length depth over which it rises to e times as much, m, 100 to 100 000; negative where it falls to 1/e
+     * @param scatter of readings about it, as a share, 0 to 0.5
+     * @throws RangeFault where one of them is out of range
+     */
+    static NormalTrend given(double atGround, double length, double scatter) {
+        Check.within("reading of the normal trend", atGround, 1e-6, 1e9, Measure.NUMBER);
+        Check.within("length of the normal trend", Math.abs(length), 100, 100_000, Measure.LENGTH);
+        Check.within("scatter about the normal trend", scatter, 0, 0.5, Measure.NUMBER);
+        return new NormalTrend(Math.log(atGround), 1 / length, scatter, 0, 20_000);
+    }
+
+    /** Change of the logarithm of the reading over a metre. */
+    double slope() {
+        return slope;
+    }
+
+    boolean covers(double depth) {
+        return depth >= top && depth <= deepest;
+    }
+
+    /**
      * Reading on the trend.
      *
      * @param depth below mudline or ground, m, from the shallowest reading of the fit to the depth given with it

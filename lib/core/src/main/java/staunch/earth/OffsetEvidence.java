@@ -2,6 +2,8 @@ package staunch.earth;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.units.Kind;
 import staunch.units.Si;
 
@@ -18,6 +20,9 @@ import staunch.units.Si;
  * @param leftOut what could not be carried over, with the reason
  * @param pumped curves that leak-off was picked from
  * @param events losses, kicks and muds with their matched depths, downwards
+ * @param logUse what pore pressures read from logs do
+ * @param logs logs of offset wells, and what was read from them
+ * @param shoes casing shoes with their matched depths, by well and downwards
  */
 public record OffsetEvidence(
         EvidenceUse porePressure,
@@ -29,7 +34,10 @@ public record OffsetEvidence(
         List<Change> changes,
         List<String> leftOut,
         List<Pumped> pumped,
-        List<Event> events) {
+        List<Event> events,
+        LogUse logUse,
+        List<Log> logs,
+        List<Shoe> shoes) {
     public OffsetEvidence {
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
@@ -40,12 +48,76 @@ public record OffsetEvidence(
         leftOut = List.copyOf(leftOut);
         pumped = List.copyOf(pumped);
         events = List.copyOf(events);
+        Objects.requireNonNull(logUse, "logUse");
+        logs = List.copyOf(logs);
+        shoes = List.copyOf(shoes);
     }
 
-    /** The same with the curves that leak-off was picked from. */
-    public OffsetEvidence withPumped(List<Pumped> curves) {
+    /** The same with the curves that leak-off was picked from, and with logs. */
+    public OffsetEvidence with(List<Pumped> curves, List<Log> read) {
         return new OffsetEvidence(
-                porePressure, strength, weakZones, tests, points, conflicts, changes, leftOut, curves, events);
+                porePressure,
+                strength,
+                weakZones,
+                tests,
+                points,
+                conflicts,
+                changes,
+                leftOut,
+                curves,
+                events,
+                logUse,
+                read,
+                shoes);
+    }
+
+    /**
+     * A log of an offset well.
+     *
+     * @param well name of the offset well
+     * @param log its curves as used
+     * @param overburden of the well at the blocks of the log with a bulk density; empty where there are none
+     * @param pressure pore pressure read from it, where a method is stated
+     * @param counts whether that is the pore pressure that stress ratios of the well rest on
+     */
+    public record Log(
+            String well, WellLog log, List<Weight> overburden, Optional<LogPressure> pressure, boolean counts) {
+        public Log {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(log, "log");
+            overburden = List.copyOf(overburden);
+            Objects.requireNonNull(pressure, "pressure");
+        }
+    }
+
+    /**
+     * Overburden at a depth of an offset well.
+     *
+     * @param verticalDepth below its datum, m
+     * @param overburden with its spread
+     */
+    public record Weight(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth, PressureEstimate overburden) {
+        public Weight {
+            Objects.requireNonNull(overburden, "overburden");
+        }
+    }
+
+    /**
+     * A casing shoe of an offset well.
+     *
+     * @param well name of the offset well
+     * @param shoe as recorded, depth below the datum of its own well
+     * @param verticalDepth that it corresponds to, below the datum of the planned well, m; empty where none does
+     */
+    public record Shoe(
+            String well,
+            CasingShoe shoe,
+            @Si(value = "m", kind = Kind.DEPTH) OptionalDouble verticalDepth) {
+        public Shoe {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(shoe, "shoe");
+            Objects.requireNonNull(verticalDepth, "verticalDepth");
+        }
     }
 
     /**
@@ -95,13 +167,17 @@ public record OffsetEvidence(
      * @param stressRatio (F − P) / (S − P) in its own well
      * @param verticalDepth that it corresponds to, below the datum of the planned well, m
      * @param strength there by the same ratio, Pa absolute
+     * @param low the same with the uncertainty of overburden and pore pressure, Pa absolute
+     * @param high likewise
      */
     public record Test(
             String well,
             StrengthTest test,
             @Si("1") double stressRatio,
             @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
-            @Si(value = "Pa", kind = Kind.ABSOLUTE) double strength) {
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double strength,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double low,
+            @Si(value = "Pa", kind = Kind.ABSOLUTE) double high) {
         public Test {
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(test, "test");

@@ -26,7 +26,8 @@ import staunch.units.UnitSystem;
  * Nothing is carried over as an equivalent density: that changes with the datum and the water depth though the rock does
  * not. Evidence counts within a vertical window w of the depth asked, with the weight (1 − |Δh| / w) / (1 + (d / d₀)²) for
  * the difference of matched depth Δh and the distance d. Leak-off tests, extended ones too, make the estimate; integrity tests are
- * lower bounds and have no weight. The least and the greatest piece of evidence are kept as spread. The ratio is that of
+ * lower bounds and have no weight. The least and the greatest piece of evidence are kept as spread, each with the low and
+ * high estimates of overburden and pore pressure that its ratio rests on. The ratio is that of
  * Matthews and Kelly (1967); window and weight are choices, not laws of nature. Pressures flagged as rejected are left out.
  *
  * @param matching which depths correspond
@@ -79,18 +80,28 @@ public record OffsetTransfer(
         for (double z : verticalDepths) {
             List<StrengthTransfer.Contribution> leakOffs = new ArrayList<>();
             List<StrengthTransfer.Contribution> bounds = new ArrayList<>();
+            List<PressureEstimate> ofLeakOffs = new ArrayList<>();
+            List<PressureEstimate> ofBounds = new ArrayList<>();
             double total = 0;
             for (int i = 0; i < all.size(); i++) {
                 StrengthTransfer.Contribution c = all.get(i);
                 double weight = weight(wells.get(i), c.test().verticalDepth(), planned.normal(), z);
                 if (weight > 0 && c.test().standing() == Standing.INTEGRITY_TEST) {
                     bounds.add(c);
+                    ofBounds.add(carried(wells.get(i), c.test(), planned, z));
                 } else if (weight > 0) {
                     leakOffs.add(weighted(c, weight));
+                    ofLeakOffs.add(carried(wells.get(i), c.test(), planned, z));
                     total += weight;
                 }
             }
-            result.add(strengthAt(z, planned.stressAt(z), leakOffs, total, bounds));
+            if (leakOffs.isEmpty() && bounds.isEmpty()) {
+                result.add(new StrengthTransfer.NoEvidence(z));
+            } else if (leakOffs.isEmpty()) {
+                result.add(new StrengthTransfer.BoundOnly(z, least(ofBounds), greatest(ofBounds), bounds));
+            } else {
+                result.add(strengthAt(z, planned.stressAt(z), leakOffs, total, bounds, ofLeakOffs));
+            }
         }
         return List.copyOf(result);
     }
@@ -99,26 +110,41 @@ public record OffsetTransfer(
         return new StrengthTransfer.Contribution(c.well(), c.test(), c.belowMudline(), c.stressRatio(), weight);
     }
 
+    private static double least(List<PressureEstimate> estimates) {
+        return estimates.stream().mapToDouble(PressureEstimate::low).min().orElseThrow();
+    }
+
+    private static double greatest(List<PressureEstimate> estimates) {
+        return estimates.stream().mapToDouble(PressureEstimate::high).max().orElseThrow();
+    }
+
+    /**
+     * Strength that one test lets expect. Low and high: an overburden and pore pressure of the offset well that are too high
+     * make its ratio too low. Where both overburdens rest on the same sediment they are wrong alike; otherwise their errors
+     * are taken to add up.
+     */
+    PressureEstimate carried(OffsetWell well, StrengthTest test, PlannedWell planned, double z) {
+        double there = test.verticalDepth();
+        double likely = planned.stressAt(z).strengthAt(well.stressAt(there).ratioOf(test.pressure()));
+        double low = likely;
+        double high = likely;
+        for (boolean heavy : new boolean[] {false, true}) {
+            boolean here = well.logged().commonSediment() ? heavy : !heavy;
+            double ratio = well.stressAt(there, heavy).ratioOf(test.pressure());
+            double strength = planned.stressAt(z, here).strengthAt(ratio);
+            low = Math.min(low, strength);
+            high = Math.max(high, strength);
+        }
+        return new PressureEstimate(low, likely, high);
+    }
+
     private StrengthTransfer strengthAt(
             double z,
             StressState stress,
             List<StrengthTransfer.Contribution> leakOffs,
             double total,
-            List<StrengthTransfer.Contribution> bounds) {
-        if (leakOffs.isEmpty() && bounds.isEmpty()) {
-            return new StrengthTransfer.NoEvidence(z);
-        }
-        if (leakOffs.isEmpty()) {
-            double least = bounds.stream()
-                    .mapToDouble(StrengthTransfer.Contribution::stressRatio)
-                    .min()
-                    .orElseThrow();
-            double most = bounds.stream()
-                    .mapToDouble(StrengthTransfer.Contribution::stressRatio)
-                    .max()
-                    .orElseThrow();
-            return new StrengthTransfer.BoundOnly(z, stress.strengthAt(least), stress.strengthAt(most), bounds);
-        }
+            List<StrengthTransfer.Contribution> bounds,
+            List<PressureEstimate> carried) {
         double mean = 0;
         double least = Double.POSITIVE_INFINITY;
         double most = 0;
@@ -132,8 +158,7 @@ public record OffsetTransfer(
         }
         // Rounding of the shares must not push the mean of equal values out of their range.
         mean = Math.max(least, Math.min(most, mean));
-        PressureEstimate strength =
-                new PressureEstimate(stress.strengthAt(least), stress.strengthAt(mean), stress.strengthAt(most));
+        PressureEstimate strength = new PressureEstimate(least(carried), stress.strengthAt(mean), greatest(carried));
         return new StrengthTransfer.Estimated(z, strength, shares, bounds, conflicts(shares, bounds));
     }
 
@@ -240,6 +265,93 @@ public record OffsetTransfer(
         mean = Math.max(least, Math.min(most, mean));
         PressureEstimate pressure = new PressureEstimate(hydrostatic + least, hydrostatic + mean, hydrostatic + most);
         return new PressureTransfer.Estimated(z, pressure, shares, conflicts);
+    }
+
+    /**
+     * What logs of offset wells let expect at a depth: excess over hydrostatic at the depth that corresponds, straight between
+     * readings no farther apart than the window. Wells are weighted by distance; low is the least of their low estimates,
+     * high the greatest of the high ones.
+     *
+     * @param share 1 between readings; 1 − |Δh| / w of the nearest one beyond the ends of a log
+     */
+    record FromLogs(PressureEstimate pressure, double share, List<String> wells) {}
+
+    /** Empty where no log reaches. */
+    Optional<FromLogs> fromLogs(NormalPressure planned, List<OffsetWell> offsets, double z) {
+        double total = 0;
+        double mean = 0;
+        double share = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        List<String> names = new ArrayList<>();
+        for (OffsetWell well : sorted(offsets)) {
+            Optional<LogExcess> found = well.logged().log().flatMap(log -> excess(well, log, planned, z));
+            if (found.isEmpty()) {
+                continue;
+            }
+            LogExcess excess = found.get();
+            double weight = excess.share() * weight(well);
+            names.add(well.name());
+            total += weight;
+            mean += weight * excess.likely();
+            least = Math.min(least, excess.low());
+            most = Math.max(most, excess.high());
+            share = Math.max(share, excess.share());
+        }
+        if (total == 0) {
+            return Optional.empty();
+        }
+        double hydrostatic = planned.at(z);
+        mean = Math.max(least, Math.min(most, mean / total));
+        PressureEstimate pressure = new PressureEstimate(hydrostatic + least, hydrostatic + mean, hydrostatic + most);
+        return Optional.of(new FromLogs(pressure, share, names));
+    }
+
+    private record LogExcess(double low, double likely, double high, double share) {}
+
+    private Optional<LogExcess> excess(OffsetWell well, LogPressure log, NormalPressure planned, double z) {
+        LogPressure.Row above = null;
+        LogPressure.Row below = null;
+        double up = Double.POSITIVE_INFINITY;
+        double down = Double.POSITIVE_INFINITY;
+        for (LogPressure.Row row : log.rows()) {
+            OptionalDouble difference = matching.difference(well, row.verticalDepth(), planned, z);
+            if (difference.isPresent()) {
+                double deeper = difference.getAsDouble();
+                if (deeper <= 0 && -deeper < up) {
+                    above = row;
+                    up = -deeper;
+                }
+                if (deeper >= 0 && deeper < down) {
+                    below = row;
+                    down = deeper;
+                }
+            }
+        }
+        if (above != null && below != null && up + down <= window) {
+            double part = up + down == 0 ? 0 : up / (up + down);
+            LogExcess a = excess(well, above, 1);
+            LogExcess b = excess(well, below, 1);
+            return Optional.of(new LogExcess(
+                    a.low() + part * (b.low() - a.low()),
+                    a.likely() + part * (b.likely() - a.likely()),
+                    a.high() + part * (b.high() - a.high()),
+                    1));
+        }
+        LogPressure.Row nearest = up <= down ? above : below;
+        double share = 1 - Math.min(up, down) / window;
+        return nearest == null || share <= 0 ? Optional.empty() : Optional.of(excess(well, nearest, share));
+    }
+
+    private static LogExcess excess(OffsetWell well, LogPressure.Row row, double share) {
+        double hydrostatic = well.normal().at(row.verticalDepth());
+        PressureEstimate p = row.pressure();
+        return new LogExcess(p.low() - hydrostatic, p.likely() - hydrostatic, p.high() - hydrostatic, share);
+    }
+
+    private double weight(OffsetWell well) {
+        double share = well.distance() / halfDistance;
+        return 1 / (1 + share * share);
     }
 
     private double weight(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {

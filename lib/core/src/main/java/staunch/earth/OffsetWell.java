@@ -2,6 +2,7 @@ package staunch.earth;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
@@ -19,16 +20,18 @@ import staunch.units.Si;
  * @param tests leak-off and integrity tests done in it
  * @param points formation pressures measured in it
  * @param events losses, kicks and muds seen in it
+ * @param logged what its logs and its casing programme say
  */
 public record OffsetWell(
         String name,
         @Si(value = "m", kind = Kind.LENGTH) double distance,
         NormalPressure normal,
-        PressureProfile overburden,
-        PressureProfile porePressure,
+        Range overburden,
+        Range porePressure,
         List<StrengthTest> tests,
         List<PressurePoint> points,
-        List<DrillingEvent> events) {
+        List<DrillingEvent> events,
+        Logged logged) {
     public OffsetWell {
         Check.text("name of the offset well", name);
         Check.within("distance of offset well " + name, distance, 0, 1e6, Measure.LENGTH);
@@ -38,6 +41,7 @@ public record OffsetWell(
         tests = List.copyOf(tests);
         points = List.copyOf(points);
         events = List.copyOf(events);
+        Objects.requireNonNull(logged, "logged");
         for (StrengthTest test : tests) {
             if (test.standing() == Standing.PREDICTED) {
                 throw new InputFault(
@@ -46,6 +50,37 @@ public record OffsetWell(
                         "give tests that were pumped");
             }
         }
+    }
+
+    /**
+     * What is known of a well besides its tests.
+     *
+     * @param commonSediment whether its overburden rests on the sediment of the planned well alone, so that an error of it is
+     *     the same in both
+     * @param log its pore pressure from a log
+     * @param shoes of its casing programme
+     */
+    public record Logged(boolean commonSediment, Optional<LogPressure> log, List<CasingShoe> shoes) {
+        /** No log and no casing programme. */
+        public static final Logged NONE = new Logged(false, Optional.empty(), List.of());
+
+        public Logged {
+            Objects.requireNonNull(log, "log");
+            shoes = List.copyOf(shoes);
+        }
+    }
+
+    /** A well of which no log is known, without spread. */
+    public OffsetWell(
+            String name,
+            @Si(value = "m", kind = Kind.LENGTH) double distance,
+            NormalPressure normal,
+            PressureProfile overburden,
+            PressureProfile porePressure,
+            List<StrengthTest> tests,
+            List<PressurePoint> points,
+            List<DrillingEvent> events) {
+        this(name, distance, normal, Range.of(overburden), Range.of(porePressure), tests, points, events, Logged.NONE);
     }
 
     /** A well in which nothing else was seen. */
@@ -60,9 +95,23 @@ public record OffsetWell(
         this(name, distance, normal, overburden, porePressure, tests, points, List.of());
     }
 
+    /** The same well with some of its tests. */
+    OffsetWell withTests(List<StrengthTest> kept) {
+        return new OffsetWell(name, distance, normal, overburden, porePressure, kept, points, events, logged);
+    }
+
     /** Overburden and pore pressure at a depth; at a step of the pore pressure the higher. */
     StressState stressAt(double verticalDepth) {
-        return new StressState(overburden.lowestAt(verticalDepth), porePressure.highestAt(verticalDepth));
+        return new StressState(
+                overburden.likely().lowestAt(verticalDepth),
+                porePressure.likely().highestAt(verticalDepth));
+    }
+
+    /** The same with low or high estimates of both. */
+    StressState stressAt(double verticalDepth, boolean high) {
+        return new StressState(
+                (high ? overburden.highOrLikely() : overburden.lowOrLikely()).lowestAt(verticalDepth),
+                (high ? porePressure.highOrLikely() : porePressure.lowOrLikely()).highestAt(verticalDepth));
     }
 
     double belowGround(double verticalDepth) {

@@ -1,5 +1,6 @@
 package staunch.earth;
 
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 import staunch.units.Check;
@@ -140,6 +141,49 @@ public record Overburden(Datum datum, @Si("kg/m3") double seaDensity, Shallow sh
                 PressureProfile.of(z, stress),
                 Optional.of(PressureProfile.of(z, low)),
                 Optional.of(PressureProfile.of(z, high)));
+    }
+
+    /**
+     * Overburden along a log and on from its last reading, where the shallow sediment's law goes on: the stress grows by as
+     * much as the law adds between the two depths.
+     *
+     * @param bottom vertical depth below the datum, m; above the last reading nothing is added
+     * @throws InputFault where the log begins above ground or seabed
+     */
+    public Range along(DensityLog log, @Si(value = "m", kind = Kind.DEPTH) double bottom) {
+        Range logged = along(log);
+        double last = logged.likely().bottom();
+        if (bottom <= last) {
+            return logged;
+        }
+        double ground = datum.groundOrSeabedDepth();
+        int steps = (int) Math.ceil((bottom - last) / STEP);
+        double[] below = new double[steps];
+        double[] more = new double[steps];
+        double[] spread = new double[steps];
+        for (int i = 0; i < steps; i++) {
+            below[i] = last + (bottom - last) * (i + 1) / steps;
+            more[i] = shallow.stress(below[i] - ground) - shallow.stress(last - ground);
+            spread[i] = shallow.uncertainty() * Physics.GRAVITY * (below[i] - last);
+        }
+        return new Range(
+                carriedOn(logged.likely(), below, more, spread, 0),
+                Optional.of(carriedOn(logged.lowOrLikely(), below, more, spread, -1)),
+                Optional.of(carriedOn(logged.highOrLikely(), below, more, spread, 1)));
+    }
+
+    private static PressureProfile carriedOn(
+            PressureProfile logged, double[] below, double[] more, double[] spread, int sign) {
+        double[] depths = logged.depths();
+        double[] pressures = logged.pressures();
+        double end = pressures[pressures.length - 1];
+        double[] z = Arrays.copyOf(depths, depths.length + below.length);
+        double[] stress = Arrays.copyOf(pressures, z.length);
+        for (int i = 0; i < below.length; i++) {
+            z[depths.length + i] = below[i];
+            stress[depths.length + i] = end + more[i] + sign * spread[i];
+        }
+        return PressureProfile.of(z, stress);
     }
 
     /**

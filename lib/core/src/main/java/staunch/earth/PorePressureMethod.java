@@ -22,7 +22,7 @@ public enum PorePressureMethod {
     EATON_DRILLING_EXPONENT(1.2, 0.4);
 
     /** Readings scatter about the normal trend, so that a ratio somewhat above one is no mistake. */
-    private static final double GREATEST = 1.25;
+    static final double GREATEST = 1.25;
 
     private final double exponent;
     private final double least;

@@ -56,6 +56,8 @@ public enum Measure {
     ANGLE("rad", Kind.PLAIN, "_rad", "angle", "deg", "rad"),
     CURVATURE("rad/m", Kind.PLAIN, "_rad_per_m", "dogleg severity", "rad/m", "deg/30m", "deg/100ft"),
     SPEED("m/s", Kind.PLAIN, "_m_per_s", "speed", "m/s", "m/h", "ft/h", "ft/min"),
+    SLOWNESS("s/m", Kind.PLAIN, "_s_per_m", "slowness", "us/ft", "us/m"),
+    RESISTIVITY("ohm.m", Kind.PLAIN, "_ohm_m", "resistivity", "ohm.m"),
     TIME("s", Kind.PLAIN, "_s", "time", "s", "min", "h"),
     FREQUENCY("1/s", Kind.PLAIN, "_per_s", "rate per time", "1/s", "1/min", "spm");
 

@@ -6,6 +6,7 @@ import static tech.units.indriya.unit.Units.KELVIN;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.MOLE;
+import static tech.units.indriya.unit.Units.OHM;
 import static tech.units.indriya.unit.Units.PASCAL;
 import static tech.units.indriya.unit.Units.RADIAN;
 import static tech.units.indriya.unit.Units.SECOND;
@@ -70,6 +71,8 @@ final class UnitSymbol {
             Map.entry("rad", RADIAN),
             Map.entry("rad/m", RADIAN.divide(METRE)),
             Map.entry("m/s", METRE.divide(SECOND)),
+            Map.entry("s/m", SECOND.divide(METRE)),
+            Map.entry("ohm.m", OHM.multiply(METRE)),
             Map.entry("s", SECOND),
             Map.entry("1/s", SECOND.inverse()));
 
@@ -281,6 +284,10 @@ final class UnitSymbol {
         t.add(METRE.divide(SECOND.multiply(3600)), "m/h");
         t.add(METRE.multiply(FOOT).divide(SECOND.multiply(3600)), "ft/h");
         t.add(METRE.multiply(FOOT).divide(SECOND.multiply(60)), "ft/min");
+        t.add(SECOND.divide(METRE), "s/m");
+        t.add(SECOND.divide(METRE).divide(1_000_000), "us/m", "µs/m");
+        t.add(SECOND.divide(METRE.multiply(FOOT)).divide(1_000_000), "us/ft", "µs/ft");
+        t.add(OHM.multiply(METRE), "ohm.m");
         t.add(SECOND, "s");
         t.add(SECOND.multiply(60), "min");
         t.add(SECOND.multiply(3600), "h");

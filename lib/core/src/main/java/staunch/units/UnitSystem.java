@@ -259,6 +259,8 @@ public final class UnitSystem {
                 .with(Measure.ANGLE, "°", 1)
                 .with(Measure.CURVATURE, "°/100ft", 2)
                 .with(Measure.SPEED, "ft/h", 0)
+                .with(Measure.SLOWNESS, "µs/ft", 1)
+                .with(Measure.RESISTIVITY, "ohm.m", 2)
                 .with(Measure.TIME, "min", 1)
                 .with(Measure.FREQUENCY, "1/min", 1);
     }
@@ -295,6 +297,8 @@ public final class UnitSystem {
                 .with(Measure.ANGLE, "°", 1)
                 .with(Measure.CURVATURE, "°/30m", 2)
                 .with(Measure.SPEED, "m/h", 0)
+                .with(Measure.SLOWNESS, "µs/m", 0)
+                .with(Measure.RESISTIVITY, "ohm.m", 2)
                 .with(Measure.TIME, "min", 1)
                 .with(Measure.FREQUENCY, "1/min", 1);
     }

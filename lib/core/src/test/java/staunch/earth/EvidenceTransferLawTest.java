@@ -102,7 +102,7 @@ class EvidenceTransferLawTest {
     private static EvidenceTransfer.Result apply(EvidenceUse use, boolean zones, List<OffsetWell> wells) {
         OffsetTransfer transfer = new OffsetTransfer(new DepthMatching.BelowMudline(), WINDOW, 5000, 0.1, 2e6);
         return new EvidenceTransfer(transfer, use, use, zones)
-                .apply(PREDICTED, PLANNED, overburden(PLANNED), wells, Set.of("planned"));
+                .apply(PREDICTED, PLANNED, Range.of(overburden(PLANNED)), wells, Set.of("planned"));
     }
 
     private static PressureProfile strength(EvidenceTransfer.Result result) {

@@ -10,6 +10,7 @@ import staunch.control.KillSheetInput;
 import staunch.control.StringFriction;
 import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceUse;
+import staunch.earth.LogUse;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
 import staunch.envelope.Drilling;
@@ -764,8 +765,69 @@ final class CaseKeys {
                     amount("decay_length", Measure.LENGTH, 100, 100_000, "Depth over which porosity falls to 1/e.")
                             .without("Needed with surface_porosity."),
                     amount("grain_density", Measure.DENSITY, 2000, 3500, "Density of the grains.")
-                            .without("Needed with surface_porosity."))
+                            .without("Needed with surface_porosity."),
+                    amount(
+                                    "uncertainty",
+                                    Measure.DENSITY_DIFFERENCE,
+                                    0,
+                                    500,
+                                    "By how much its mean density may be off, either way.")
+                            .without("None."))
             .exactlyOne("mean_density", "surface_porosity");
+
+    static final Block NORMAL_TREND = Block.of(
+                    "normal_trend",
+                    amount(
+                            "from_tvd",
+                            Measure.DEPTH,
+                            0,
+                            DEEPEST,
+                            "Top of the interval that the trend is fitted to, below the datum of its well."),
+                    amount("to_tvd", Measure.DEPTH, 0, DEEPEST, "Bottom of that interval.")
+                            .without("Needed with from_tvd."),
+                    amount(
+                            "slowness_at_ground",
+                            Measure.SLOWNESS,
+                            1e-4,
+                            1e-3,
+                            "A stated trend of sonic slowness: its value at ground or seabed."),
+                    amount(
+                            "resistivity_at_ground",
+                            Measure.RESISTIVITY,
+                            0.01,
+                            1e5,
+                            "A stated trend of resistivity: its value at ground or seabed."),
+                    amount(
+                                    "length",
+                                    Measure.LENGTH,
+                                    100,
+                                    100_000,
+                                    "Depth over which slowness falls to 1/e, or resistivity rises to e times as much.")
+                            .without("Needed with a stated trend."),
+                    amount("scatter", Measure.NUMBER, 0, 0.5, "Standard deviation of readings about a stated trend.")
+                            .without("None."))
+            .exactlyOne("from_tvd", "slowness_at_ground", "resistivity_at_ground");
+
+    static final Block LOG_PRESSURE = Block.of(
+            "log_pressure",
+            Key.of(
+                            "method",
+                            new Word(List.of("eaton_sonic", "eaton_resistivity", "equivalent_depth")),
+                            "How pore pressure is read from the log.")
+                    .must(),
+            Key.of("curve", new Word(List.of("sonic", "resistivity")), "Curve that the equivalent depth is read from.")
+                    .without("Needed with equivalent_depth."),
+            Key.of("normal_trend", new Nested(NORMAL_TREND, true), "Normal compaction trend of that curve.")
+                    .must(),
+            amount("exponent", Measure.NUMBER, 0.3, 6, "Exponent of Eaton's equation.")
+                    .without("That of the paper: 3 for sonic, 1.2 for resistivity."),
+            Key.of(
+                            "calibrate",
+                            new Flag(),
+                            "Whether the exponent is that of the formation pressures measured in the well, once there are any.")
+                    .without("false"),
+            amount("uncertainty", Measure.NUMBER, 0, 0.5, "By how much a reading over its trend may be off, as a share.")
+                    .without("The scatter of the readings about the trend."));
 
     static final Block OFFSET_WELL = Block.of(
                     "offset_well",
@@ -788,8 +850,26 @@ final class CaseKeys {
                                     "pore_pressure",
                                     new Nested(PORE_PRESSURE, true),
                                     "Its pore pressure as judged after drilling; stress ratios of its tests rest on it.")
-                            .must(),
-                    Key.of("sediment", new Nested(SEDIMENT, true), "Its sediment, for its overburden.")
+                            .without("Needed, unless pore_pressure_from is log."),
+                    Key.of(
+                                    "pore_pressure_from",
+                                    new Word(List.of("profile", "log")),
+                                    "What its pore pressure is made of: pore_pressure, or the log between its first and last"
+                                            + " reading, with pore_pressure above and below, or hydrostatic pressure above.")
+                            .without("profile"),
+                    Key.of("log_pressure", new Nested(LOG_PRESSURE, true), "How pore pressure is read from its log.")
+                            .without("None is read."),
+                    amount(
+                                    "density_uncertainty",
+                                    Measure.DENSITY_DIFFERENCE,
+                                    0,
+                                    300,
+                                    "By how much the whole of its density log may be off, either way.")
+                            .without("None."),
+                    Key.of(
+                                    "sediment",
+                                    new Nested(SEDIMENT, true),
+                                    "Its sediment, for its overburden where no density log is.")
                             .without("That of offset_evidence."),
                     rowsOrFile("tops", TOP, "Its formation tops, downwards.")
                             .without("Needed where matching is formation_tops."))
@@ -900,6 +980,52 @@ final class CaseKeys {
             text("quality_column", "Column that says what a row is worth; rejected rows are left out."),
             rows("quality_words", QUALITY_WORD, "What the words of that column stand for."));
 
+    static final Block DENSITY_CURVE = curve("density_curve", Measure.DENSITY);
+    static final Block SONIC_CURVE = curve("sonic_curve", Measure.SLOWNESS);
+    static final Block RESISTIVITY_CURVE = curve("resistivity_curve", Measure.RESISTIVITY);
+
+    private static Block curve(String name, Measure measure) {
+        return Block.of(
+                name,
+                text("column", "Mnemonic of the curve.").must(),
+                Key.of("unit", new UnitOf(measure), "Unit of its numbers.").must());
+    }
+
+    static final Block SHALE_CURVE = Block.of(
+            "shale_curve",
+            text("column", "Mnemonic of the curve, such as that of gamma ray.").must(),
+            text("unit", "Unit of its numbers and of the cut-off, as the log has it.")
+                    .must(),
+            amount("cut_off", Measure.NUMBER, -1e6, 1e6, "Reading that parts shale from other rock, without its unit.")
+                    .must(),
+            Key.of("shale", new Word(List.of("above", "below")), "Whether shale reads above or below it; the cut-off is shale.")
+                    .without("above"));
+
+    static final Block OFFSET_LOG = Block.of(
+            "offset_log",
+            text("well", "Offset well that it was run in.").must(),
+            text("file", "Such a log in the case directory, LAS, read always.").without("None."),
+            text("drop", "Name of such a log in a folder that is handed in with the case.")
+                    .without("None."),
+            Key.of("depth", new Nested(DEPTH_COLUMN, true), "Curve of the depth.")
+                    .must(),
+            Key.of("density", new Nested(DENSITY_CURVE, true), "Bulk density, for the overburden.")
+                    .without("Overburden by sediment."),
+            Key.of("sonic", new Nested(SONIC_CURVE, true), "Sonic slowness.").without("None."),
+            Key.of("resistivity", new Nested(RESISTIVITY_CURVE, true), "Deep resistivity.")
+                    .without("None."),
+            Key.of("shale", new Nested(SHALE_CURVE, true), "Curve that tells shale: sonic and resistivity count in it alone.")
+                    .without("All readings count as shale."),
+            amount("step", Measure.LENGTH, 0.5, 100, "Height of the blocks of vertical depth that the log is averaged in.")
+                    .without("10 m"),
+            Key.of("spikes", new Word(List.of("count", "leave_out")), "What to do with readings that stand apart.")
+                    .without("count"),
+            Key.of(
+                            "bad_readings",
+                            new Word(List.of("refuse_file", "leave_out")),
+                            "What to do with readings out of range, up to one in ten.")
+                    .without("refuse_file"));
+
     static final Block OFFSET_EVIDENCE = Block.of(
             "offset_evidence",
             option("pore_pressure", EvidenceUse.class, "What the pore pressure is made of."),
@@ -911,6 +1037,7 @@ final class CaseKeys {
                     .without("as_given"),
             Key.of("matching", new Word(List.of("below_mudline", "formation_tops")), "Which depths correspond.")
                     .without("below_mudline"),
+            option("log_pressures", LogUse.class, "What pore pressures read from logs of offset wells do."),
             amount("window", Measure.LENGTH, 1, 2000, "Vertical distance up to which evidence counts.")
                     .must(),
             amount("half_distance", Measure.LENGTH, 1, 1e6, "Distance at which a well counts half of one next door.")
@@ -934,7 +1061,8 @@ final class CaseKeys {
             Key.of("sediment", new Nested(SEDIMENT, true), "Sediment of the planned well, for its overburden.")
                     .must(),
             new Key("wells", new Rows(OFFSET_WELL, true, false, ""), true, "Offset wells.", ""),
-            new Key("tables", new Rows(OFFSET_TABLE, true, false, ""), true, "How their tables are written.", ""));
+            rows("tables", OFFSET_TABLE, "How their tables are written.").without("None are read."),
+            rows("logs", OFFSET_LOG, "How their logs are written.").without("None are read."));
 
     static final Block CASE = Block.of(
             "case",

@@ -78,6 +78,11 @@ public final class LogImport {
         return site.depthOf(level);
     }
 
+    /** Vertical depth below the datum of a depth, m, as a log states it. */
+    static double vertical(double below, DepthColumns depth, OffsetSite site) {
+        return vertical(below, depth, offset(depth, site), site);
+    }
+
     private static double vertical(double below, DepthColumns depth, double top, OffsetSite site) {
         if (depth.kind() == DepthColumns.Kind.VERTICAL) {
             return below + top;
