@@ -105,7 +105,7 @@ final class LogInterpreter {
                         pressure(z, ratio * (1 + uncertainty), side(-1), exponent),
                         pressure(z, within(ratio), side(0), exponent),
                         pressure(z, ratio * (1 - uncertainty), side(1), exponent));
-                rows.add(new LogPressure.Row(z, reading, onTrend, ratio, pressure));
+                rows.add(new LogPressure.Row(z, ratio, pressure));
             } catch (RangeFault outside) {
                 unread.add(new LogPressure.Unread(z, ratio, outside.text(UnitSystem.SI)));
             }

@@ -3,6 +3,7 @@ package staunch.earth;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import staunch.units.Check;
+import staunch.units.InputFault;
 import staunch.units.Measure;
 import staunch.units.Si;
 
@@ -25,6 +26,9 @@ public sealed interface LogMethod {
     record Eaton(PorePressureMethod method, @Si("1") OptionalDouble exponent, boolean calibrated) implements LogMethod {
         public Eaton {
             Objects.requireNonNull(method, "method");
+            if (method == PorePressureMethod.EATON_DRILLING_EXPONENT) {
+                throw new InputFault("method", "reads no curve of a log", "choose resistivity or sonic");
+            }
             exponent.ifPresent(n -> Check.within("exponent of Eaton's equation", n, 0.3, 6, Measure.NUMBER));
         }
 
@@ -43,7 +47,11 @@ public sealed interface LogMethod {
         }
     }
 
-    /** Equivalent depth, see {@link PorePressureMethod#byEquivalentDepth}. */
+    /**
+     * Equivalent depth, see {@link PorePressureMethod#byEquivalentDepth}.
+     *
+     * @param property curve that it reads
+     */
     record EquivalentDepth(LogProperty property) implements LogMethod {
         public EquivalentDepth {
             Objects.requireNonNull(property, "property");

@@ -70,15 +70,11 @@ public record LogPressure(
      * A reading.
      *
      * @param verticalDepth below the datum of the well, m
-     * @param reading s/m or Ω m
-     * @param normal on the trend, s/m or Ω m
      * @param ratio r
      * @param pressure pore pressure
      */
     public record Row(
             @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
-            @Si("1") double reading,
-            @Si("1") double normal,
             @Si("1") double ratio,
             PressureEstimate pressure) {
         public Row {

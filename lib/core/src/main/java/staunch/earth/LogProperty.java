@@ -1,6 +1,7 @@
 package staunch.earth;
 
 import staunch.units.Measure;
+import staunch.units.Si;
 
 /** What a log measures in shale that tells how far it has been compacted. */
 public enum LogProperty {
@@ -42,6 +43,17 @@ public enum LogProperty {
     /** Observed over normal compaction: below one the shale is less compacted than it would normally be. */
     double ratio(double observed, double normal) {
         return this == SLOWNESS ? normal / observed : observed / normal;
+    }
+
+    /**
+     * Normal reading where a reading has a ratio to it.
+     *
+     * @param observed in SI units of {@link #measure()}
+     * @param ratio as of {@link LogPressure}
+     */
+    @Si("1")
+    public double normal(@Si("1") double observed, @Si("1") double ratio) {
+        return this == SLOWNESS ? observed * ratio : observed / ratio;
     }
 
     /** Reading that has a ratio to another one. */

@@ -78,15 +78,22 @@ public record OffsetEvidence(
      * @param log its curves as used
      * @param overburden of the well at the blocks of the log with a bulk density; empty where there are none
      * @param pressure pore pressure read from it, where a method is stated
-     * @param counts whether that is the pore pressure that stress ratios of the well rest on
+     * @param fracture fracture pressure by that and the leak-off tests of the well, where it has any
+     * @param counts whether the pore pressure from the log is the one that stress ratios of the well rest on
      */
     public record Log(
-            String well, WellLog log, List<Weight> overburden, Optional<LogPressure> pressure, boolean counts) {
+            String well,
+            WellLog log,
+            List<Weight> overburden,
+            Optional<LogPressure> pressure,
+            Optional<LogFracture> fracture,
+            boolean counts) {
         public Log {
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(log, "log");
             overburden = List.copyOf(overburden);
             Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(fracture, "fracture");
         }
     }
 

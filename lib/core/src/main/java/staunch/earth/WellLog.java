@@ -66,7 +66,9 @@ public record WellLog(List<Block> blocks, Source source) {
                     property.measure());
         }
 
-        OptionalDouble reading(LogProperty property) {
+        /** The reading of a curve, in SI units of its measure. */
+        @Si("1")
+        public OptionalDouble reading(LogProperty property) {
             return property == LogProperty.SLOWNESS ? slowness : resistivity;
         }
     }
@@ -88,6 +90,21 @@ public record WellLog(List<Block> blocks, Source source) {
                                 .toArray(),
                         uncertainty,
                         source));
+    }
+
+    /**
+     * Reading of a curve in the block that stands at a depth.
+     *
+     * @param verticalDepth of one of its blocks, m
+     * @throws InputFault where there is none
+     */
+    @Si("1")
+    public double reading(LogProperty property, @Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
+        return blocks.stream()
+                .filter(b -> b.verticalDepth() == verticalDepth)
+                .flatMapToDouble(b -> b.reading(property).stream())
+                .findFirst()
+                .orElseThrow(() -> new InputFault("log", "has no such block", "ask for the depth of one"));
     }
 
     /** Blocks in which a curve was read. */

@@ -826,7 +826,12 @@ final class CaseKeys {
                             new Flag(),
                             "Whether the exponent is that of the formation pressures measured in the well, once there are any.")
                     .without("false"),
-            amount("uncertainty", Measure.NUMBER, 0, 0.5, "By how much a reading over its trend may be off, as a share.")
+            amount(
+                            "uncertainty",
+                            Measure.NUMBER,
+                            0,
+                            0.5,
+                            "By how much a reading over its trend may be off, as a share.")
                     .without("The scatter of the readings about the trend."));
 
     static final Block OFFSET_WELL = Block.of(
@@ -998,7 +1003,10 @@ final class CaseKeys {
                     .must(),
             amount("cut_off", Measure.NUMBER, -1e6, 1e6, "Reading that parts shale from other rock, without its unit.")
                     .must(),
-            Key.of("shale", new Word(List.of("above", "below")), "Whether shale reads above or below it; the cut-off is shale.")
+            Key.of(
+                            "shale",
+                            new Word(List.of("above", "below")),
+                            "Whether shale reads above or below it; the cut-off is shale.")
                     .without("above"));
 
     static final Block OFFSET_LOG = Block.of(
@@ -1014,9 +1022,17 @@ final class CaseKeys {
             Key.of("sonic", new Nested(SONIC_CURVE, true), "Sonic slowness.").without("None."),
             Key.of("resistivity", new Nested(RESISTIVITY_CURVE, true), "Deep resistivity.")
                     .without("None."),
-            Key.of("shale", new Nested(SHALE_CURVE, true), "Curve that tells shale: sonic and resistivity count in it alone.")
+            Key.of(
+                            "shale",
+                            new Nested(SHALE_CURVE, true),
+                            "Curve that tells shale: sonic and resistivity count in it alone.")
                     .without("All readings count as shale."),
-            amount("step", Measure.LENGTH, 0.5, 100, "Height of the blocks of vertical depth that the log is averaged in.")
+            amount(
+                            "step",
+                            Measure.LENGTH,
+                            0.5,
+                            100,
+                            "Height of the blocks of vertical depth that the log is averaged in.")
                     .without("10 m"),
             Key.of("spikes", new Word(List.of("count", "leave_out")), "What to do with readings that stand apart.")
                     .without("count"),

@@ -32,8 +32,14 @@ final class CaseMixture {
             "offset_evidence");
 
     /** Blocks of which each row of a list is a part. */
-    private static final Set<String> ROW_BY_ROW =
-            Set.of("strength_test", "weak_zone", "offset_well", "offset_test", "offset_pressure", "offset_event");
+    private static final Set<String> ROW_BY_ROW = Set.of(
+            "strength_test",
+            "weak_zone",
+            "offset_well",
+            "offset_test",
+            "offset_pressure",
+            "offset_event",
+            "offset_log_read");
 
     /** Blocks that say nothing a result rests on. */
     private static final Set<String> WITHOUT_EFFECT = Set.of("title_block", "units");

@@ -12,12 +12,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.design.InputLine;
 import staunch.design.InputValue;
+import staunch.earth.DensityLog;
 import staunch.earth.DepthMatching;
 import staunch.earth.DrillingEvent;
 import staunch.earth.EarthModel;
@@ -26,18 +28,21 @@ import staunch.earth.EvidenceUse;
 import staunch.earth.FormationTop;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
+import staunch.earth.LogPressure;
+import staunch.earth.LogUse;
 import staunch.earth.NormalPressure;
 import staunch.earth.OffsetEvidence;
 import staunch.earth.OffsetTransfer;
 import staunch.earth.OffsetWell;
 import staunch.earth.Overburden;
 import staunch.earth.PressurePoint;
-import staunch.earth.PressureProfile;
 import staunch.earth.Quality;
 import staunch.earth.Range;
 import staunch.earth.RockEstimates;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
+import staunch.earth.WellLog;
+import staunch.units.Measure;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
@@ -80,6 +85,8 @@ final class EvidenceBuilder {
     private final List<InputLine> files = new ArrayList<>();
     private final List<OffsetEvidence.Pumped> pumped = new ArrayList<>();
     private final Map<String, List<DrillingEvent>> events = new HashMap<>();
+    private final LogBuilder logs;
+    private final List<OffsetEvidence.Log> shownLogs = new ArrayList<>();
 
     EvidenceBuilder(
             Fields block,
@@ -98,11 +105,12 @@ final class EvidenceBuilder {
         this.units = units;
         this.log = log;
         this.warnings = warnings;
+        this.logs = new LogBuilder(log, warnings, register, files);
     }
 
     /** An offset well before its tests and points are known. */
     private record Known(
-            OffsetSite site, double distance, PressureProfile porePressure, Fields fields, List<FormationTop> tops) {}
+            OffsetSite site, double distance, Optional<Range> porePressure, Fields fields, List<FormationTop> tops) {}
 
     /**
      * The rock with the evidence in it; empty where a fault is in the log.
@@ -116,10 +124,12 @@ final class EvidenceBuilder {
         Map<String, OffsetSite> sites = known.entrySet().stream()
                 .collect(Collectors.toMap(Map.Entry::getKey, e -> e.getValue().site()));
         if (block.knows(EvidenceRows.TESTS)) {
-            EvidenceRows recorded = EvidenceRows.of(block);
-            tests.putAll(recorded.tests());
-            points.putAll(recorded.points());
-            events.putAll(recorded.events());
+            log.attempt(block.place(), () -> EvidenceRows.of(block)).ifPresent(recorded -> {
+                tests.putAll(recorded.tests());
+                points.putAll(recorded.points());
+                events.putAll(recorded.events());
+                logs.recorded(recorded.logs());
+            });
         } else {
             read(sites);
         }
@@ -135,22 +145,22 @@ final class EvidenceBuilder {
             }
             NormalPressure normal = new NormalPressure(datum.value(), block.needAmount("water_density"));
             double deepest = deepest(predicted, path);
-            PressureProfile overburden = overburden(datum.value(), block.needNested("sediment"))
-                    .withoutLog(deepest)
-                    .likely();
+            Range overburden =
+                    overburden(datum.value(), block.needNested("sediment")).withoutLog(deepest);
             EvidenceTransfer transfer = new EvidenceTransfer(
                     transfer(predicted, known),
                     block.choice("pore_pressure", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
                     block.choice("strength", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
-                    block.text("weak_zones").filter("tested"::equals).isPresent());
+                    block.text("weak_zones").filter("tested"::equals).isPresent(),
+                    block.choice("log_pressures", LogUse.class).orElse(LogUse.COMPARED));
             EvidenceTransfer.Result result = transfer.apply(predicted, normal, overburden, offsets, plannedTests);
-            return new EvidenceTransfer.Result(result.earth(), result.evidence().withPumped(pumped));
+            return new EvidenceTransfer.Result(result.earth(), result.evidence().with(pumped, shownLogs));
         });
     }
 
     /** Every row that was read, by well, with the files they came from. */
     EvidenceRows rows() {
-        return new EvidenceRows(tests, points, events, files);
+        return new EvidenceRows(tests, points, events, logs.logs(), files);
     }
 
     private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
@@ -203,8 +213,11 @@ final class EvidenceBuilder {
         found.forEach(
                 w -> warnings.add(new Warning("offset well " + name + ", " + w.subject(), w.text(), w.amounts())));
         EarthBuilder earth = new EarthBuilder(f, zero, path, units, log);
-        Range pore = earth.porePressure().orElseThrow(FaultLog.Incomplete::new);
-        return new Known(new OffsetSite(name, zero, path), f.needAmount("distance"), pore.likely(), f, earth.tops());
+        Optional<Range> pore = earth.porePressure();
+        if (pore.isEmpty() && f.has("pore_pressure")) {
+            throw new FaultLog.Incomplete();
+        }
+        return new Known(new OffsetSite(name, zero, path), f.needAmount("distance"), pore, f, earth.tops());
     }
 
     private OffsetWell offset(Known well) {
@@ -217,15 +230,24 @@ final class EvidenceBuilder {
                         ownEvents.stream().map(DrillingEvent::verticalDepth))
                 .reduce(well.site().datum().groundOrSeabedDepth() + DEEP, Math::max);
         Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
+        Overburden law = overburden(well.site().datum(), sediment);
+        NormalPressure normal = new NormalPressure(well.site().datum(), block.needAmount("water_density"));
+        Optional<WellLog> curves = logs.of(name);
+        Optional<DensityLog> density = logs.density(well.fields(), curves);
+        Range overburden = density.map(d -> law.along(d, deepest)).orElseGet(() -> law.withoutLog(deepest));
+        Optional<LogPressure> pressure = logs.pressure(well.fields(), curves, normal, overburden, ownPoints);
+        boolean common = density.isEmpty() && !well.fields().has("sediment");
         OffsetWell offset = new OffsetWell(
                 name,
                 well.distance(),
-                new NormalPressure(well.site().datum(), block.needAmount("water_density")),
-                overburden(well.site().datum(), sediment).withoutLog(deepest).likely(),
-                well.porePressure(),
+                normal,
+                overburden,
+                logs.porePressure(well.fields(), well.porePressure(), pressure, normal),
                 ownTests,
                 ownPoints,
-                ownEvents);
+                ownEvents,
+                new OffsetWell.Logged(common, pressure, List.of()));
+        curves.ifPresent(c -> shownLogs.add(logs.shown(well.fields(), c, density, offset)));
         return offset;
     }
 
@@ -245,10 +267,10 @@ final class EvidenceBuilder {
     /** Has no meaning on land, where no sea weighs on the ground. */
     private static final double SEA_ON_LAND = 1025;
 
-    /** Its uncertainty is not carried: the transfer rests on the likely overburden alone. */
     private Overburden.Shallow shallow(Fields f) {
         if (f.has("mean_density")) {
-            return new Overburden.MeanDensity(f.needAmount("mean_density"), 0);
+            return new Overburden.MeanDensity(
+                    f.needAmount("mean_density"), f.amount("uncertainty").orElse(0));
         }
         for (String key : List.of("decay_length", "grain_density")) {
             if (!f.has(key)) {
@@ -261,44 +283,49 @@ final class EvidenceBuilder {
                         f.needAmount("decay_length"),
                         f.needAmount("grain_density"),
                         block.needAmount("water_density")),
-                0);
+                f.amount("uncertainty").orElse(0));
     }
 
     // --- Tables
 
     private void read(Map<String, OffsetSite> sites) {
         Set<String> taken = new HashSet<>();
-        for (Fields f : block.rows("tables")) {
-            if (!f.has("file") && !f.has("drop")) {
-                log.add(f.place(), "", "names neither file nor drop", "give one of them, or both");
-            }
-            f.mapping()
-                    .get("file")
-                    .filter(Item.Scalar.class::isInstance)
-                    .map(Item.Scalar.class::cast)
-                    .ifPresent(name -> log.attempt(name.place(), () -> directory.data(name))
-                            .ifPresent(path -> read(f, path, directory.relative(name), sites)));
-            f.text("drop").ifPresent(name -> {
-                for (Drop drop : drops) {
-                    Path path = drop.files().get(name);
-                    if (path != null) {
-                        taken.add(drop.shown(name));
-                        log.attempt(f.place("drop"), () -> {
-                                    directory.keep(path, drop.shown(name), f.place("drop"));
-                                    return path;
-                                })
-                                .ifPresent(p -> read(f, p, drop.shown(name), sites));
-                    }
-                }
-            });
-        }
+        block.rows("tables").forEach(f -> files(f, taken, (path, shown) -> read(f, path, shown, sites)));
+        block.rows(LogBuilder.LOGS).forEach(f -> files(f, taken, (path, shown) -> logs.read(f, path, shown, sites)));
         for (Drop drop : drops) {
             checkTaken(drop, taken);
         }
     }
 
+    /** Finds the files of a layout, in the case directory and in the drops. */
+    private void files(Fields f, Set<String> taken, BiConsumer<Path, String> reader) {
+        if (!f.has("file") && !f.has("drop")) {
+            log.add(f.place(), "", "names neither file nor drop", "give one of them, or both");
+        }
+        f.mapping()
+                .get("file")
+                .filter(Item.Scalar.class::isInstance)
+                .map(Item.Scalar.class::cast)
+                .ifPresent(name -> log.attempt(name.place(), () -> directory.data(name))
+                        .ifPresent(path -> reader.accept(path, directory.relative(name))));
+        f.text("drop").ifPresent(name -> {
+            for (Drop drop : drops) {
+                Path path = drop.files().get(name);
+                if (path != null) {
+                    taken.add(drop.shown(name));
+                    log.attempt(f.place("drop"), () -> {
+                                directory.keep(path, drop.shown(name), f.place("drop"));
+                                return path;
+                            })
+                            .ifPresent(p -> reader.accept(p, drop.shown(name)));
+                }
+            }
+        });
+    }
+
     private void checkTaken(Drop drop, Set<String> taken) {
-        String known = block.rows("tables").stream()
+        String known = Stream.of("tables", LogBuilder.LOGS)
+                .flatMap(key -> block.rows(key).stream())
                 .map(f -> f.text("drop"))
                 .flatMap(Optional::stream)
                 .distinct()
@@ -438,7 +465,7 @@ final class EvidenceBuilder {
                 surface);
     }
 
-    private static TableColumn column(Fields f) {
+    static TableColumn column(Fields f) {
         return new TableColumn(f.needText("column"), f.needText("unit"));
     }
 
@@ -532,6 +559,21 @@ final class EvidenceBuilder {
             throw new FaultLog.Incomplete();
         }
         return WordColumn.of(column.get(), meanings);
+    }
+
+    /** Depth curve of a log, which has one level. */
+    static DepthColumns logDepth(Fields f, FaultLog log) {
+        if (f.has("below_column")) {
+            log.add(f.place("below_column"), f.written("below_column"), "is no column of a log", "state below");
+            throw new FaultLog.Incomplete();
+        }
+        if (!LogUnits.holds(f.needText("unit"), Measure.DEPTH)) {
+            throw new FaultLog.Incomplete();
+        }
+        return new DepthColumns(
+                column(f),
+                DepthColumns.Kind.valueOf(f.needText("kind").toUpperCase(Locale.ROOT)),
+                WordColumn.always(f.text("below").map(EvidenceBuilder::level).orElse(DepthColumns.Level.DATUM)));
     }
 
     private DepthColumns depth(Fields f) {

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import staunch.design.InputLine;
 import staunch.earth.DrillingEvent;
 import staunch.earth.PressurePoint;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
+import staunch.earth.WellLog;
 import staunch.units.Measure;
 import staunch.units.Source;
 
@@ -23,17 +25,20 @@ import staunch.units.Source;
  * @param tests strength tests, depths below the datum of their own well
  * @param points formation pressures, likewise
  * @param events losses, kicks and muds seen, likewise
+ * @param logs curves of logs in blocks, likewise
  * @param files which rows came from which file
  */
 record EvidenceRows(
         Map<String, List<StrengthTest>> tests,
         Map<String, List<PressurePoint>> points,
         Map<String, List<DrillingEvent>> events,
+        Map<String, List<WellLog>> logs,
         List<InputLine> files) {
     static final String TESTS = "strength_tests";
     static final String POINTS = "formation_pressures";
     static final String EVENTS = "events";
-    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), List.of());
+    static final String LOGS = "log_readings";
+    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), Map.of(), List.of());
 
     /** Numbers of ten digits, as those of the case itself. */
     static StrengthTest rounded(StrengthTest test) {
@@ -79,7 +84,37 @@ record EvidenceRows(
         rows.clear();
         events.forEach((well, all) -> all.forEach(e -> rows.add(row(place, well, e))));
         add(entries, EVENTS, rows, place);
+        addLogs(entries, place);
         return entries;
+    }
+
+    private void addLogs(List<Item.Entry> entries, Place place) {
+        List<Item> named = new ArrayList<>();
+        new TreeMap<>(logs).forEach((well, all) -> {
+            for (int i = 0; i < all.size(); i++) {
+                List<Item.Entry> cells = new ArrayList<>();
+                cells.add(cell(place, "name", i == 0 ? well : well + " (" + (i + 1) + ")"));
+                cells.add(cell(place, "well", well));
+                cells.add(cell(place, "source", all.get(i).source().document()));
+                List<Item> blocks = new ArrayList<>();
+                all.get(i).blocks().forEach(b -> blocks.add(row(place, b)));
+                cells.add(new Item.Entry("blocks", place, new Item.Sequence(place, blocks)));
+                named.add(new Item.Mapping(place, cells));
+            }
+        });
+        if (!named.isEmpty()) {
+            entries.add(new Item.Entry(LOGS, place, new Item.Sequence(place, named)));
+        }
+    }
+
+    private static Item.Mapping row(Place place, WellLog.Block block) {
+        List<Item.Entry> cells = new ArrayList<>();
+        cells.add(cell(place, "tvd", CanonicalCase.si(block.verticalDepth(), Measure.DEPTH)));
+        block.density().ifPresent(d -> cells.add(cell(place, "density", CanonicalCase.si(d, Measure.DENSITY))));
+        block.slowness().ifPresent(y -> cells.add(cell(place, "slowness", CanonicalCase.si(y, Measure.SLOWNESS))));
+        block.resistivity()
+                .ifPresent(y -> cells.add(cell(place, "resistivity", CanonicalCase.si(y, Measure.RESISTIVITY))));
+        return new Item.Mapping(place, cells);
     }
 
     private static void add(List<Item.Entry> entries, String key, List<Item.Mapping> rows, Place place) {
@@ -182,7 +217,15 @@ record EvidenceRows(
                             f.needAmount("pressure"),
                             source(f)));
         }
-        return new EvidenceRows(tests, points, events, List.of());
+        Map<String, List<WellLog>> logs = new HashMap<>();
+        for (Fields f : evidence.rows(LOGS)) {
+            List<WellLog.Block> blocks = f.rows("blocks").stream()
+                    .map(b -> new WellLog.Block(
+                            b.needAmount("tvd"), b.amount("density"), b.amount("slowness"), b.amount("resistivity")))
+                    .toList();
+            logs.computeIfAbsent(f.needText("well"), w -> new ArrayList<>()).add(new WellLog(blocks, source(f)));
+        }
+        return new EvidenceRows(tests, points, events, logs, List.of());
     }
 
     private static Source source(Fields f) {

@@ -98,7 +98,8 @@ final class LogBlocks {
     static Read read(Path path, String shown, LogColumns columns, OffsetSite site) throws DataFileFault {
         LasFile las = LasReader.read(path);
         LogBlocks blocks = new LogBlocks(shown, columns, site);
-        las.warnings().forEach(w -> blocks.warnings.add(new Warning(shown + ", " + w.subject(), w.text(), w.amounts())));
+        las.warnings()
+                .forEach(w -> blocks.warnings.add(new Warning(shown + ", " + w.subject(), w.text(), w.amounts())));
         WellLog log = blocks.blocks(las);
         return new Read(log, blocks.warnings, blocks.register);
     }
@@ -122,7 +123,8 @@ final class LogBlocks {
         stopWhereWrong();
         unit(depth.orElseThrow(), columns.depth().depth(), Measure.DEPTH);
         columns.shale()
-                .ifPresent(s -> LogUnits.other(s.curve().unit(), shale.orElseThrow().unit())
+                .ifPresent(s -> LogUnits.other(
+                                s.curve().unit(), shale.orElseThrow().unit())
                         .ifPresent(other -> otherUnit(s.curve(), other)));
         double[] z = depths(depth.orElseThrow());
         stopWhereWrong();
@@ -131,8 +133,7 @@ final class LogBlocks {
                 ? all
                 : row -> {
                     OptionalDouble reading = shale.get().number((int) row);
-                    return reading.isPresent()
-                            && columns.shale().orElseThrow().holds(reading.getAsDouble());
+                    return reading.isPresent() && columns.shale().orElseThrow().holds(reading.getAsDouble());
                 };
         TreeMap<Long, double[]> means = new TreeMap<>();
         mean(Curve.DENSITY, density, columns.density(), z, all, means);
@@ -213,7 +214,10 @@ final class LogBlocks {
                 double below = Quantity.of(here, column.unit()).si(column.heading(), Measure.DEPTH);
                 z[row] = micrometres(LogImport.vertical(below, columns.depth(), site));
             } catch (Fault outside) {
-                problem(place, "has " + here + " " + column.unit() + ": " + outside.getMessage(), "check unit and survey");
+                problem(
+                        place,
+                        "has " + here + " " + column.unit() + ": " + outside.getMessage(),
+                        "check unit and survey");
                 return z;
             }
         }
@@ -268,7 +272,8 @@ final class LogBlocks {
         if (n + bad == 0) {
             problem(
                     place,
-                    "has no readings" + (kind == Curve.DENSITY || columns.shale().isEmpty() ? "" : " in shale"),
+                    "has no readings"
+                            + (kind == Curve.DENSITY || columns.shale().isEmpty() ? "" : " in shale"),
                     "choose another curve, or check the null value and the cut-off");
             return;
         }
@@ -327,7 +332,9 @@ final class LogBlocks {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.4g", value).replaceAll("(\\.\\d*?)0+$", "$1").replaceAll("\\.$", "");
+        return String.format(Locale.ROOT, "%.4g", value)
+                .replaceAll("(\\.\\d*?)0+$", "$1")
+                .replaceAll("\\.$", "");
     }
 
     /** Which readings stand apart from their neighbours and are not to count. */
@@ -369,7 +376,10 @@ final class LogBlocks {
                         shown,
                         Wording.of(
                                 "curve " + stated.heading() + " of " + site.name() + " has no reading"
-                                        + (kind == Curve.DENSITY || columns.shale().isEmpty() ? "" : " in shale")
+                                        + (kind == Curve.DENSITY
+                                                        || columns.shale().isEmpty()
+                                                ? ""
+                                                : " in shale")
                                         + " from {} to {}; values between are taken straight from one to the other.",
                                 Amount.of(depth[i - 1], Measure.DEPTH),
                                 Amount.of(depth[i], Measure.DEPTH))));
@@ -391,8 +401,14 @@ final class LogBlocks {
         if (read.isEmpty()) {
             return;
         }
-        double least = read.stream().mapToDouble(b -> value(b, kind).getAsDouble()).min().getAsDouble();
-        double most = read.stream().mapToDouble(b -> value(b, kind).getAsDouble()).max().getAsDouble();
+        double least = read.stream()
+                .mapToDouble(b -> value(b, kind).getAsDouble())
+                .min()
+                .getAsDouble();
+        double most = read.stream()
+                .mapToDouble(b -> value(b, kind).getAsDouble())
+                .max()
+                .getAsDouble();
         String summary = read.size() + " blocks of " + number(columns.step()) + " m from "
                 + number(read.get(0).verticalDepth()) + " to "
                 + number(read.get(read.size() - 1).verticalDepth()) + " m below the datum, "

@@ -55,6 +55,11 @@ final class LogUnits {
         return same ? Optional.empty() : Optional.of(written);
     }
 
+    /** Whether a unit can hold a measure. */
+    static boolean holds(String unit, Measure measure) {
+        return si(unit, measure) != 0;
+    }
+
     private static String plain(String unit) {
         return unit.toUpperCase(Locale.ROOT)
                 .replace('µ', 'U')

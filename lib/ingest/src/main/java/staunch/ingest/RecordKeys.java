@@ -51,6 +51,23 @@ final class RecordKeys {
             text("source").must(),
             text("place"));
 
+    static final Block LOG_BLOCK = Block.of(
+            "offset_log_block",
+            Key.of("tvd", new Form.Amount(Measure.DEPTH, 0, DEEPEST), "Vertical depth of its middle below the datum.")
+                    .must(),
+            Key.of("density", new Form.Amount(Measure.DENSITY, 1200, 3300), "Mean bulk density."),
+            Key.of("slowness", new Form.Amount(Measure.SLOWNESS, 1e-4, 1e-3), "Mean sonic slowness of shale."),
+            Key.of("resistivity", new Form.Amount(Measure.RESISTIVITY, 0.01, 1e5), "Mean resistivity of shale."));
+
+    static final Block LOG = Block.of(
+            "offset_log_read",
+            text("name").must(),
+            text("well").must(),
+            text("source").must(),
+            text("place"),
+            Key.of("blocks", new Form.Rows(LOG_BLOCK, true, false, ""), "Means over blocks of vertical depth.")
+                    .must());
+
     static final Block EVIDENCE = evidence();
 
     static final Block CASE = new Block(
@@ -66,10 +83,11 @@ final class RecordKeys {
 
     private static Block evidence() {
         List<Key> keys = new ArrayList<>(CaseKeys.OFFSET_EVIDENCE.keys());
-        keys.removeIf(k -> k.name().equals("tables"));
+        keys.removeIf(k -> k.name().equals("tables") || k.name().equals(LogBuilder.LOGS));
         keys.add(rows(EvidenceRows.TESTS, TEST));
         keys.add(rows(EvidenceRows.POINTS, POINT));
         keys.add(rows(EvidenceRows.EVENTS, EVENT));
+        keys.add(rows(EvidenceRows.LOGS, LOG));
         return new Block("offset_evidence", keys, CaseKeys.OFFSET_EVIDENCE.alternatives());
     }
 

@@ -136,6 +136,16 @@ final class ReviewModel {
                         .map(e -> rows(EvidenceTables.all(e, zero, units)))
                         .orElse(List.of()));
         root.put(
+                "logCharts",
+                wellCase.evidence()
+                        .map(e -> e.logs().stream()
+                                .filter(l -> l.pressure().isPresent())
+                                .flatMap(l -> Stream.of(
+                                        figure(EvidenceCharts.log(l, units)),
+                                        figure(EvidenceCharts.logPressure(e, l, units))))
+                                .toList())
+                        .orElse(List.of()));
+        root.put(
                 "pumpingCharts",
                 wellCase.evidence()
                         .map(e -> e.pumped().stream()

@@ -145,6 +145,7 @@ public final class CaseTables {
         wellCase.evidence().ifPresent(e -> {
             EvidenceTables.all(e, zero, units).forEach(this::add);
             e.pumped().forEach(p -> add(EvidenceTables.pumpingTest(p.pick(), units)));
+            e.logs().forEach(l -> add(EvidenceTables.log(l, units)));
         });
         results.comparison().ifPresent(c -> comparison(c, units).forEach(this::add));
         results.study().ifPresent(s -> add(Tables.study(s, units)));

@@ -5,18 +5,25 @@ import static java.math.RoundingMode.FLOOR;
 import static java.math.RoundingMode.HALF_EVEN;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import staunch.design.InputValue;
 import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceConflict;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
+import staunch.earth.LogFracture;
+import staunch.earth.LogPressure;
 import staunch.earth.OffsetEvidence;
+import staunch.earth.PressureEstimate;
 import staunch.earth.PumpingTest;
+import staunch.earth.WellLog;
 import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
 import staunch.units.Source;
@@ -24,11 +31,14 @@ import staunch.units.UnitSystem;
 
 /** What offset wells say of a planned well, and where the numbers of a case come from. */
 public final class EvidenceTables {
+    /** Pressures that differ by less are the same, Pa. */
+    private static final double SAME = 1;
+
     private EvidenceTables() {}
 
     /** Strength tests of offset wells with their matched depths. */
     public static ResultTable tests(OffsetEvidence evidence, EquivalentZero zero, UnitSystem units) {
-        return new Rows<>(evidence.tests(), units)
+        Rows<OffsetEvidence.Test> rows = new Rows<>(evidence.tests(), units)
                 .text("Offset well", OffsetEvidence.Test::well)
                 .text("Test", t -> t.test().name())
                 .text("Standing", t -> t.test().standing().title())
@@ -40,8 +50,12 @@ public final class EvidenceTables {
                         t -> equivalent(t.test().pressure(), t.test().verticalDepth()))
                 .number("Stress ratio", Measure.NUMBER, HALF_EVEN, OffsetEvidence.Test::stressRatio)
                 .number("TVD here", Measure.DEPTH, HALF_EVEN, OffsetEvidence.Test::verticalDepth)
-                .number("Strength here", Measure.PRESSURE_ABSOLUTE, FLOOR, OffsetEvidence.Test::strength)
-                .optional(
+                .number("Strength here", Measure.PRESSURE_ABSOLUTE, FLOOR, OffsetEvidence.Test::strength);
+        if (evidence.tests().stream().anyMatch(t -> t.high() - t.low() > SAME)) {
+            rows.number("Low", Measure.PRESSURE_ABSOLUTE, FLOOR, OffsetEvidence.Test::low)
+                    .number("High", Measure.PRESSURE_ABSOLUTE, FLOOR, OffsetEvidence.Test::high);
+        }
+        return rows.optional(
                         "EMW here",
                         Measure.EQUIVALENT_DENSITY,
                         FLOOR,
@@ -52,6 +66,141 @@ public final class EvidenceTables {
                         "Carried over by effective-stress ratio on this well's own overburden and pore pressure. EMW there"
                                 + " counts from the datum of the offset well, EMW here from "
                                 + zero.name() + ". Rounded down.");
+    }
+
+    /** Logs of offset wells, and how pore pressure is read from them. */
+    public static ResultTable logs(OffsetEvidence evidence, UnitSystem units) {
+        return new Rows<>(evidence.logs(), units)
+                .text("Offset well", OffsetEvidence.Log::well)
+                .text("File", l -> l.log().source().text())
+                .text("Blocks", l -> Integer.toString(l.log().blocks().size()))
+                .number(
+                        "Top TVD there",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        l -> l.log().blocks().get(0).verticalDepth())
+                .number(
+                        "Bottom TVD there",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        l -> l.log().blocks().get(l.log().blocks().size() - 1).verticalDepth())
+                .text("Overburden", l -> l.overburden().isEmpty() ? "sediment" : "density log")
+                .text("Method", l -> l.pressure().map(p -> p.method().title()).orElse("no pore pressure is read"))
+                .text(
+                        "Exponent",
+                        l -> l.pressure()
+                                .flatMap(LogPressure::exponent)
+                                .map(EvidenceTables::exponent)
+                                .orElse("–"))
+                .optional(
+                        "A reading may be off by",
+                        Measure.NUMBER,
+                        CEILING,
+                        l -> l.pressure()
+                                .map(p -> OptionalDouble.of(p.uncertainty()))
+                                .orElse(OptionalDouble.empty()))
+                .text(
+                        "Stress ratio of its leak-offs",
+                        l -> l.fracture()
+                                .map(f -> UnitSystem.SI.number(f.mean(), Measure.NUMBER) + " ("
+                                        + UnitSystem.SI.number(f.least(), Measure.NUMBER) + " to "
+                                        + UnitSystem.SI.number(f.greatest(), Measure.NUMBER) + ", " + f.tests()
+                                        + (f.tests() == 1 ? " test)" : " tests)"))
+                                .orElse("–"))
+                .optional(
+                        "Poisson's ratio",
+                        Measure.NUMBER,
+                        HALF_EVEN,
+                        l -> l.fracture().map(LogFracture::poissonRatio).orElse(OptionalDouble.empty()))
+                .text("Pore pressure of the well", l -> l.counts() ? "from the log" : "profile of the case")
+                .table(
+                        "Logs of offset wells",
+                        "Pore pressure by undercompaction of shale. Here logs are "
+                                + evidence.logUse().title() + ".");
+    }
+
+    private static String exponent(LogPressure.Exponent n) {
+        String likely = UnitSystem.SI.number(n.likely(), Measure.NUMBER);
+        return n.points() == 0
+                ? likely + ", as chosen"
+                : likely + " (" + UnitSystem.SI.number(n.low(), Measure.NUMBER) + " to "
+                        + UnitSystem.SI.number(n.high(), Measure.NUMBER) + "), calibrated to " + n.points()
+                        + (n.points() == 1 ? " point" : " points");
+    }
+
+    /** Every block of a log, and what was read from it. */
+    public static ResultTable log(OffsetEvidence.Log log, UnitSystem units) {
+        Map<Double, LogPressure.Row> pore = log.pressure().stream()
+                .flatMap(p -> p.rows().stream())
+                .collect(Collectors.toMap(LogPressure.Row::verticalDepth, r -> r));
+        Map<Double, PressureEstimate> overburden = log.overburden().stream()
+                .collect(Collectors.toMap(OffsetEvidence.Weight::verticalDepth, OffsetEvidence.Weight::overburden));
+        Map<Double, PressureEstimate> fracture = log.fracture().stream()
+                .flatMap(f -> f.rows().stream())
+                .collect(Collectors.toMap(LogFracture.Row::verticalDepth, LogFracture.Row::pressure));
+        Rows<WellLog.Block> rows = new Rows<>(log.log().blocks(), units)
+                .number("TVD", Measure.DEPTH, HALF_EVEN, WellLog.Block::verticalDepth)
+                .optional("Bulk density", Measure.DENSITY, HALF_EVEN, WellLog.Block::density)
+                .optional("Sonic", Measure.SLOWNESS, HALF_EVEN, WellLog.Block::slowness)
+                .optional("Resistivity", Measure.RESISTIVITY, HALF_EVEN, WellLog.Block::resistivity)
+                .optional("Overburden", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, b -> likely(overburden, b))
+                .optional(
+                        "Ratio to the normal trend",
+                        Measure.NUMBER,
+                        HALF_EVEN,
+                        b -> Optional.ofNullable(pore.get(b.verticalDepth()))
+                                .map(r -> OptionalDouble.of(r.ratio()))
+                                .orElse(OptionalDouble.empty()));
+        Map<Double, PressureEstimate> pressures = new HashMap<>();
+        pore.forEach((z, row) -> pressures.put(z, row.pressure()));
+        return rows.optional(
+                        "Pore pressure low",
+                        Measure.PRESSURE_ABSOLUTE,
+                        HALF_EVEN,
+                        b -> Optional.ofNullable(pressures.get(b.verticalDepth()))
+                                .map(p -> OptionalDouble.of(p.low()))
+                                .orElse(OptionalDouble.empty()))
+                .optional("likely", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, b -> likely(pressures, b))
+                .optional(
+                        "high",
+                        Measure.PRESSURE_ABSOLUTE,
+                        HALF_EVEN,
+                        b -> Optional.ofNullable(pressures.get(b.verticalDepth()))
+                                .map(p -> OptionalDouble.of(p.high()))
+                                .orElse(OptionalDouble.empty()))
+                .optional("Fracture pressure", Measure.PRESSURE_ABSOLUTE, HALF_EVEN, b -> likely(fracture, b))
+                .table(
+                        "Log of " + log.well(),
+                        "Depths below the datum of that well. "
+                                + log.pressure()
+                                        .map(p -> p.method().title() + ". ")
+                                        .orElse("")
+                                + log.log().source().text() + ".");
+    }
+
+    private static OptionalDouble likely(Map<Double, PressureEstimate> of, WellLog.Block block) {
+        PressureEstimate here = of.get(block.verticalDepth());
+        return here == null ? OptionalDouble.empty() : OptionalDouble.of(here.likely());
+    }
+
+    /** Casing shoes of offset wells with their matched depths. */
+    public static ResultTable shoes(OffsetEvidence evidence, UnitSystem units) {
+        return new Rows<>(evidence.shoes(), units)
+                .text("Offset well", OffsetEvidence.Shoe::well)
+                .text("Casing", s -> s.shoe().name())
+                .optional(
+                        "Outside diameter",
+                        Measure.DIAMETER,
+                        HALF_EVEN,
+                        s -> s.shoe().outsideDiameter())
+                .number(
+                        "Shoe TVD there",
+                        Measure.DEPTH,
+                        HALF_EVEN,
+                        s -> s.shoe().verticalDepth())
+                .optional("TVD here", Measure.DEPTH, HALF_EVEN, OffsetEvidence.Shoe::verticalDepth)
+                .text("Source", s -> s.shoe().source().text())
+                .table("Casing shoes of offset wells", "At the depth of this well that corresponds to theirs.");
     }
 
     /** Formation pressures of offset wells with their matched depths. */
@@ -225,6 +374,8 @@ public final class EvidenceTables {
                 tests(evidence, zero, units),
                 points(evidence, zero, units),
                 picks(evidence, units),
+                logs(evidence, units),
+                shoes(evidence, units),
                 events(evidence, zero, units),
                 leftOut(evidence, units)));
         tables.removeIf(t -> t.rowCount() == 0);

@@ -116,6 +116,7 @@ ${css}
 <#if evidence?has_content>
 <h3>Offset evidence</h3>
 <@tables evidence/>
+<@figures logCharts/>
 <@figures pumpingCharts/>
 </#if>
 </section>
