@@ -153,8 +153,14 @@ public final class UnitSystem {
         return join(trimmed(fromSi(si, measure), 6), symbol(measure));
     }
 
-    /** Number to some significant digits and unit. */
-    String significant(double si, int digits, Measure measure) {
+    /**
+     * Number to some significant digits and unit.
+     *
+     * @param si value, in the SI unit of its measure
+     * @param digits at least 1
+     * @param measure what it is
+     */
+    public String significant(double si, int digits, Measure measure) {
         return join(trimmed(fromSi(si, measure), digits), symbol(measure));
     }
 

@@ -16,11 +16,11 @@ enum ComparedQuantity {
     DEPTHS(
             "from – to MD",
             (o, u) -> u.text(o.topDepth(), Measure.DEPTH) + " – " + u.text(o.bottomDepth(), Measure.DEPTH)),
-    DRILLED("drilled kick", (o, u) -> ResultWords.brief(o.drilled().tolerance(), u)),
+    DRILLED("drilled kick", (o, u) -> tolerance(o, o.drilled(), u)),
     DRILLED_TO_SURFACE(
             "drilled, to surface", (o, u) -> ResultWords.headline(o.drilled().circulatedToSurface(), u)),
     DRILLED_REQUIRED("drilled, required", (o, u) -> required(o.drilled(), u)),
-    SWABBED("swabbed kick", (o, u) -> ResultWords.brief(o.swabbed().tolerance(), u)),
+    SWABBED("swabbed kick", (o, u) -> tolerance(o, o.swabbed(), u)),
     SWABBED_TO_SURFACE(
             "swabbed, to surface", (o, u) -> ResultWords.headline(o.swabbed().circulatedToSurface(), u)),
     SWABBED_REQUIRED("swabbed, required", (o, u) -> required(o.swabbed(), u)),
@@ -56,6 +56,11 @@ enum ComparedQuantity {
     static List<ComparedQuantity> of(SectionComparison section) {
         boolean open = section.outcomes().stream().allMatch(o -> o.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN);
         return open ? List.of(DEPTHS, VERDICT) : List.of(values());
+    }
+
+    private static String tolerance(SectionOutcome outcome, KickResult kick, UnitSystem units) {
+        String note = ResultWords.note(kick.tolerance(), units);
+        return ResultWords.formation(outcome.maasp(), kick, units) + (note.isEmpty() ? "" : ", " + note);
     }
 
     private static String required(KickResult kick, UnitSystem units) {

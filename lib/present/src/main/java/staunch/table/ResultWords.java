@@ -151,8 +151,12 @@ public final class ResultWords {
      * most 38.2 bbl", "no limit known".
      */
     public static String formation(SectionEnvelope section, KickResult kick, UnitSystem units) {
+        return formation(section.maasp(), kick, units);
+    }
+
+    static String formation(Optional<Maasp> maasp, KickResult kick, UnitSystem units) {
         String answer = headline(kick.tolerance(), units);
-        if (!strengthPartlyUnknown(section.maasp())) {
+        if (!strengthPartlyUnknown(maasp)) {
             return answer;
         }
         if (kick.tolerance() instanceof Tolerance.Unlimited) {

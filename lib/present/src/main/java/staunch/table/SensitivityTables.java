@@ -10,6 +10,8 @@ import staunch.units.UnitSystem;
 
 /** Tables of a sensitivity. */
 public final class SensitivityTables {
+    private static final int SIGNIFICANT = 4;
+
     private SensitivityTables() {}
 
     /** Each input with its swing, the margin at either end, and the value at which the verdict flips. */
@@ -40,7 +42,12 @@ public final class SensitivityTables {
     }
 
     private static String value(OptionalDouble value, Measure measure, UnitSystem units) {
-        return value.isPresent() ? units.precise(value.getAsDouble(), measure) : Rows.NONE;
+        return value.isPresent() ? shown(value.getAsDouble(), measure, units) : Rows.NONE;
+    }
+
+    /** The inputs of one table differ in size too much for fixed decimals. */
+    private static String shown(double value, Measure measure, UnitSystem units) {
+        return units.significant(value, SIGNIFICANT, measure);
     }
 
     private static OptionalDouble margin(Optional<Sensitivity.Effect> effect) {
@@ -55,11 +62,11 @@ public final class SensitivityTables {
     /** Where the verdict flips, in words. */
     static String flip(Sensitivity.Flip flip, UnitSystem units) {
         if (flip instanceof Sensitivity.FlipsAt at) {
-            return "to " + at.verdict().outcome().title() + " at " + units.precise(at.value(), at.measure());
+            return "to " + at.verdict().outcome().title() + " at " + shown(at.value(), at.measure(), units);
         }
         if (flip instanceof Sensitivity.DoesNotFlip never) {
-            return "does not flip in " + units.precise(never.from(), never.measure()) + " – "
-                    + units.precise(never.to(), never.measure());
+            return "does not flip in " + shown(never.from(), never.measure(), units) + " – "
+                    + shown(never.to(), never.measure(), units);
         }
         return "not varied: " + ((Sensitivity.NotVaried) flip).reason();
     }

@@ -331,7 +331,7 @@ public final class Tables {
             }
             all.add(new Row(use.design(), "all strings", use.length(), use.mass(), use.cost()));
         }
-        Rows<Row> rows = new Rows<>(all, units)
+        Rows<Row> rows = new Rows<>(all, units.with(Measure.NUMBER, "1", 0))
                 .text("Design", Row::design)
                 .text("String", Row::string)
                 .number("Length", Measure.LENGTH, HALF_EVEN, Row::length)
