@@ -63,7 +63,7 @@ final class ShoesCommand implements Callable<Integer> {
         listing.title(wellCase, "casing design " + search.design());
         List<ResultTable> all = ShoeTables.all(search, shown);
         all.forEach(listing::table);
-        search.joint().forEach(j -> listing.line(j.direction().title() + ": " + j.statement() + "."));
+        search.joint().forEach(j -> listing.line(j.direction().title() + ": " + ShoeTables.statement(j, shown) + "."));
         listing.line(CAUTION);
         tables.write(() -> TableBook.of(wellCase, shown, Optional.of(search.design()), all), listing.out());
         return ExitCode.OK;

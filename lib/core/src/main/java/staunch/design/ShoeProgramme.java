@@ -98,6 +98,11 @@ final class ShoeProgramme {
                         : "no section is drilled below it");
     }
 
+    /** Whether a string hangs from the one above it, so that it does not cover it. */
+    boolean liner(CasingString string) {
+        return string.topDepth() > wellCase.datum().groundOrSeabedDepth() + LINER_TOP;
+    }
+
     /** Measured depth above all movable shoes: the shoe, or the top of the hole, that the first of their sections has. */
     double top() {
         return sections.get(firstMovable - 1).topDepth();
@@ -179,8 +184,7 @@ final class ShoeProgramme {
 
     private CasingString moved(CasingString string, Map<CasingString, Double> shoes, Set<CasingString> leftOut) {
         double top = string.topDepth();
-        boolean liner = top > wellCase.datum().groundOrSeabedDepth() + LINER_TOP;
-        if (liner) {
+        if (liner(string)) {
             List<CasingString> before = base.strings().subList(0, base.strings().indexOf(string));
             Optional<CasingString> planned = last(before.stream()
                     .filter(s -> s.shoeDepth() >= string.topDepth())

@@ -1,10 +1,12 @@
 package staunch.design;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import staunch.well.WellPath;
 
@@ -104,7 +106,21 @@ final class ShoeScan {
         return bound;
     }
 
-    private double[] nodes(double from, double to) {
+    /** Either side of every jump, with other distances between. */
+    ShoeScan sides(double other) {
+        double[] sides = Arrays.stream(jumps)
+                .flatMap(j -> DoubleStream.of(j - BOUNDARY, j + BOUNDARY))
+                .toArray();
+        return new ShoeScan(path, other, sides, new double[0]);
+    }
+
+    /**
+     * Depths looked at between two others, both included.
+     *
+     * @param from measured depth
+     * @param to measured depth
+     */
+    double[] nodes(double from, double to) {
         TreeSet<Double> nodes = new TreeSet<>(List.of(from, to));
         int count = (int) Math.max(1, Math.ceil((to - from) / step));
         for (int i = 1; i < count; i++) {

@@ -22,6 +22,8 @@ import staunch.units.Si;
  * @param options methods used
  * @param resolution greatest distance of the depths looked at besides every break, m: an allowed or forbidden stretch that
  *     is shorter and lies between breaks may be missed
+ * @param jointResolution greatest distance of the depths at which all strings together are looked at, besides either side of
+ *     every jump and the boundaries met in setting one string after another, m: on these depths the search is complete
  * @param windows of each string with the others as planned, downwards
  * @param joint solutions for all strings together, bottom-up and top-down
  */
@@ -30,6 +32,7 @@ public record ShoeSearch(
         MudRule mud,
         MethodOptions options,
         @Si(value = "m", kind = Kind.LENGTH) double resolution,
+        @Si(value = "m", kind = Kind.LENGTH) double jointResolution,
         List<ShoeWindow> windows,
         List<JointShoes> joint) {
     public ShoeSearch {
@@ -37,6 +40,7 @@ public record ShoeSearch(
         Objects.requireNonNull(mud, "mud");
         Objects.requireNonNull(options, "options");
         Check.within("resolution of the shoe search", resolution, 1, 200, Measure.LENGTH);
+        Check.within("resolution of the joint shoe search", jointResolution, 1, 200, Measure.LENGTH);
         windows = List.copyOf(windows);
         joint = List.copyOf(joint);
     }

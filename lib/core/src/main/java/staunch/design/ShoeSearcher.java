@@ -3,9 +3,6 @@ package staunch.design;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,18 +11,12 @@ import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import staunch.design.ShoeObstacle.Criterion;
+import staunch.design.ShoeSections.Between;
 import staunch.earth.EarthModel;
 import staunch.earth.ExposedStrength;
 import staunch.earth.PressureProfile;
 import staunch.earth.StrengthTest;
-import staunch.envelope.KickCheck;
 import staunch.envelope.MethodOptions;
-import staunch.envelope.SectionCheck;
-import staunch.envelope.SectionEvaluator;
-import staunch.envelope.SectionInput;
-import staunch.envelope.Tolerance;
-import staunch.envelope.Verdict;
-import staunch.units.Fault;
 import staunch.well.CasingInterval;
 import staunch.well.CasingString;
 import staunch.well.HoleInterval;
@@ -35,8 +26,8 @@ final class ShoeSearcher {
     /** Greatest distance between depths looked at, m. */
     private static final double STEP = 25;
 
-    private static final double SAME_DEPTH = 0.05;
-    private static final int MOST_PASSES = 4;
+    /** Greatest distance between depths of all strings together, of which every pair is looked at, m. */
+    private static final double JOINT_STEP = 50;
 
     private final WellCase wellCase;
     private final CasingDesign base;
@@ -45,6 +36,7 @@ final class ShoeSearcher {
     private final ShoeProgramme programme;
     private final ShoeScan scan;
     private final List<CasingString> movable;
+    private final ShoeSections sections;
 
     ShoeSearcher(WellCase wellCase, CasingDesign base, MethodOptions options, MudRule rule) {
         this.wellCase = wellCase;
@@ -54,11 +46,12 @@ final class ShoeSearcher {
         this.programme = new ShoeProgramme(wellCase, base, options, rule);
         this.scan = new ShoeScan(wellCase.path(), STEP, along(turns()), jumps());
         this.movable = programme.movable();
+        this.sections = new ShoeSections(wellCase, programme);
     }
 
     ShoeSearch search(Progress progress) {
         List<ShoeWindow> windows = new ArrayList<>();
-        int total = movable.size() + 2;
+        int total = movable.size() + 1;
         int done = 0;
         for (CasingString string : base.strings()) {
             Optional<String> fixed = programme.fixed(string);
@@ -72,13 +65,20 @@ final class ShoeSearcher {
                     fixed.isPresent() ? List.of() : window(string),
                     fixed));
         }
-        List<JointShoes> joint = new ArrayList<>();
-        for (JointShoes.Direction direction : JointShoes.Direction.values()) {
-            progress.step(done++, total, "all strings");
-            joint.add(joint(direction));
-        }
+        progress.step(done, total, "all strings");
+        List<JointShoes> joint = new JointSearch(wellCase, programme, sections, nodes()).search();
         progress.step(total, total, "done");
-        return new ShoeSearch(base.name(), rule, options, STEP, windows, joint);
+        return new ShoeSearch(base.name(), rule, options, STEP, JOINT_STEP, windows, joint);
+    }
+
+    /** Depths of all strings: even ones, those to either side of every jump, and where the strings are planned. */
+    private double[] nodes() {
+        double[] nodes = scan.sides(JOINT_STEP)
+                .nodes(programme.top() + ShoeProgramme.LEAST_HOLE, programme.bottom() - ShoeProgramme.LEAST_HOLE);
+        return DoubleStream.concat(Arrays.stream(nodes), movable.stream().mapToDouble(CasingString::shoeDepth))
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     /** Vertical depths at which pressures of the rock turn. */
@@ -138,36 +138,18 @@ final class ShoeSearcher {
                 .toArray();
     }
 
-    /** One string moves; the section above and the section below it are checked. */
+    /**
+     * One string moves; the section above and the section below it are checked. No stretches where there is no room.
+     */
     private List<ShoeStretch> window(CasingString string) {
         int i = movable.indexOf(string);
         Optional<CasingString> upper = i > 0 ? Optional.of(movable.get(i - 1)) : Optional.empty();
         Optional<CasingString> lower = i + 1 < movable.size() ? Optional.of(movable.get(i + 1)) : Optional.empty();
         double from = upper.map(CasingString::shoeDepth).orElse(programme.top());
         double to = lower.map(CasingString::shoeDepth).orElse(programme.bottom());
-        List<Between> sections =
+        List<Between> between =
                 List.of(new Between(upper, Optional.of(string)), new Between(Optional.of(string), lower));
-        return scan(from, to, string, sections, Map.of(), Set.of());
-    }
-
-    /** A section by the strings at its ends; empty at the top and the bottom of what is searched. */
-    private record Between(Optional<CasingString> upper, Optional<CasingString> lower) {}
-
-    /**
-     * Depths of one string between two depths; no stretches where there is no room.
-     *
-     * @param sections that must hold
-     * @param shoes depths of other strings that moved
-     */
-    private List<ShoeStretch> scan(
-            double from,
-            double to,
-            CasingString string,
-            List<Between> sections,
-            Map<CasingString, Double> shoes,
-            Set<CasingString> leftOut) {
-        boolean open =
-                sections.stream().anyMatch(s -> s.lower().equals(Optional.of(string)) && !programme.shutIn(s.lower()));
+        boolean open = !programme.shutIn(Optional.of(string));
         double top = from + ShoeProgramme.LEAST_HOLE;
         double deepest = to - ShoeProgramme.LEAST_HOLE;
         double bottom = open ? Math.min(deepest, string.shoeDepth()) : deepest;
@@ -178,258 +160,12 @@ final class ShoeSearcher {
                 top,
                 bottom,
                 open && bottom < deepest ? Criterion.NOT_SHUT_IN_ABOVE : Criterion.END_OF_SEARCH,
-                depth -> stayOuts(depth).isEmpty()
-                        && sections.stream().allMatch(s -> holds(s, with(shoes, string, depth), leftOut)),
+                depth -> sections.stayOuts(depth).isEmpty()
+                        && between.stream().allMatch(s -> sections.holds(s, Map.of(string, depth), Set.of())),
                 depth -> {
-                    List<ShoeObstacle> found = new ArrayList<>(stayOuts(depth));
-                    sections.forEach(s -> found.addAll(obstacles(s, with(shoes, string, depth), leftOut)));
+                    List<ShoeObstacle> found = new ArrayList<>(sections.stayOuts(depth));
+                    between.forEach(s -> found.addAll(sections.obstacles(s, Map.of(string, depth), Set.of())));
                     return found;
                 });
-    }
-
-    private static Map<CasingString, Double> with(Map<CasingString, Double> shoes, CasingString string, double depth) {
-        Map<CasingString, Double> all = new HashMap<>(shoes);
-        all.put(string, depth);
-        return all;
-    }
-
-    private boolean holds(Between section, Map<CasingString, Double> shoes, Set<CasingString> leftOut) {
-        try {
-            return SectionEvaluator.holds(programme.section(section.upper(), section.lower(), shoes, leftOut));
-        } catch (Fault notAssessed) {
-            // What is wrong there is told where the stretch ends.
-            return false;
-        }
-    }
-
-    private List<ShoeObstacle> stayOuts(double measuredDepth) {
-        double z = wellCase.path().verticalDepth(measuredDepth);
-        return wellCase.earth().stayOuts().stream()
-                .filter(s -> s.holds(z))
-                .map(s -> new ShoeObstacle(Criterion.STAY_OUT, "", s.reason(), s.name()))
-                .toList();
-    }
-
-    private List<ShoeObstacle> obstacles(Between section, Map<CasingString, Double> shoes, Set<CasingString> leftOut) {
-        SectionInput input;
-        SectionCheck check;
-        try {
-            input = programme.section(section.upper(), section.lower(), shoes, leftOut);
-            check = SectionEvaluator.check(input);
-        } catch (Fault fault) {
-            return List.of(new ShoeObstacle(Criterion.NOT_ASSESSED, "", fault.getMessage(), ""));
-        }
-        return obstacles(input.plan().name(), check);
-    }
-
-    static List<ShoeObstacle> obstacles(String section, SectionCheck check) {
-        List<ShoeObstacle> found = new ArrayList<>();
-        Verdict window = check.window();
-        if (check.verdict().outcome() == Verdict.Outcome.NOT_SHUT_IN) {
-            if (window.outcome() == Verdict.Outcome.FAILS) {
-                found.add(obstacle(windowCriterion(window), section, window));
-            }
-            return found;
-        }
-        if (check.verdict().outcome() == Verdict.Outcome.HOLDS) {
-            return found;
-        }
-        if (window.outcome() == Verdict.Outcome.FAILS || !window.governing().isEmpty()) {
-            found.add(obstacle(windowCriterion(window), section, window));
-        }
-        add(found, section, check.drilled(), Criterion.DRILLED_TOLERANCE);
-        add(found, section, check.swabbed(), Criterion.SWABBED_TOLERANCE);
-        if (found.isEmpty()) {
-            found.add(obstacle(Criterion.NOT_ASSESSED, section, check.verdict()));
-        }
-        return found;
-    }
-
-    private static void add(List<ShoeObstacle> found, String section, KickCheck kick, Criterion formation) {
-        if (kick.verdict().outcome() == Verdict.Outcome.FAILS) {
-            boolean rock = kick.tolerance() instanceof Tolerance.FailsOnIntensity
-                    || kick.tolerance() instanceof Tolerance.Finite finite
-                            && kick.required().isPresent()
-                            && finite.volume() < kick.required().getAsDouble();
-            found.add(obstacle(rock ? formation : Criterion.CASING_OR_EQUIPMENT, section, kick.verdict()));
-        }
-    }
-
-    private static Criterion windowCriterion(Verdict window) {
-        return window.governing().equals("pore pressure") ? Criterion.PORE_PRESSURE : Criterion.STRENGTH;
-    }
-
-    private static ShoeObstacle obstacle(Criterion criterion, String section, Verdict verdict) {
-        return new ShoeObstacle(criterion, section, verdict.statement(), verdict.governing());
-    }
-
-    /** Subsets of the strings by their number, until one works; of several the one with the least steel. */
-    private JointShoes joint(JointShoes.Direction direction) {
-        int n = movable.size();
-        if (n == 0) {
-            return nothing(direction, "no string can be moved");
-        }
-        Set<List<CasingString>> hopeless = new HashSet<>();
-        for (int size = 0; size <= n; size++) {
-            List<JointShoes> working = new ArrayList<>();
-            for (int bits = 0; bits < 1 << n; bits++) {
-                if (Integer.bitCount(bits) == size) {
-                    Set<CasingString> leftOut = new HashSet<>();
-                    for (int i = 0; i < n; i++) {
-                        if ((bits >> i & 1) == 0) {
-                            leftOut.add(movable.get(i));
-                        }
-                    }
-                    solve(direction, leftOut, hopeless).ifPresent(working::add);
-                }
-            }
-            Optional<JointShoes> best = working.stream()
-                    .min(Comparator.comparingDouble(
-                            j -> SteelUse.of(j.design().orElseThrow()).mass()));
-            if (best.isPresent()) {
-                return best.get();
-            }
-        }
-        return nothing(direction, "no depths of the strings of this design meet all criteria");
-    }
-
-    private static JointShoes nothing(JointShoes.Direction direction, String statement) {
-        return new JointShoes(direction, statement, List.of(), List.of(), Optional.empty());
-    }
-
-    /** Depths of the strings that are kept, and what bounds each. */
-    private record Placed(Map<CasingString, Double> shoes, Map<CasingString, List<ShoeObstacle>> bounds) {}
-
-    /**
-     * Laps of liners, and so the casing above them, follow the shoes: the pass is repeated with the depths found until they
-     * stay, then everything is checked together.
-     */
-    private Optional<JointShoes> solve(
-            JointShoes.Direction direction, Set<CasingString> leftOut, Set<List<CasingString>> hopeless) {
-        List<CasingString> kept =
-                movable.stream().filter(s -> !leftOut.contains(s)).toList();
-        Map<CasingString, Double> known = Map.of();
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            Set<List<CasingString>> learnt = pass == 0 ? hopeless : new HashSet<>();
-            Optional<Placed> placed = direction == JointShoes.Direction.BOTTOM_UP
-                    ? bottomUp(kept, leftOut, known, learnt)
-                    : topDown(kept, leftOut, learnt);
-            if (placed.isEmpty()) {
-                return Optional.empty();
-            }
-            Map<CasingString, Double> shoes = placed.get().shoes();
-            Map<CasingString, Double> before = known;
-            boolean settled = kept.stream()
-                    .allMatch(s -> before.containsKey(s) && Math.abs(before.get(s) - shoes.get(s)) <= SAME_DEPTH);
-            known = shoes;
-            if (settled || direction == JointShoes.Direction.TOP_DOWN) {
-                return holds(kept, shoes, leftOut)
-                        ? Optional.of(result(direction, kept, placed.get(), leftOut))
-                        : Optional.empty();
-            }
-        }
-        return Optional.empty();
-    }
-
-    private Optional<Placed> bottomUp(
-            List<CasingString> kept,
-            Set<CasingString> leftOut,
-            Map<CasingString, Double> known,
-            Set<List<CasingString>> hopeless) {
-        Map<CasingString, Double> shoes = new HashMap<>(known);
-        Map<CasingString, List<ShoeObstacle>> bounds = new HashMap<>();
-        double below = programme.bottom();
-        for (int i = kept.size() - 1; i >= 0; i--) {
-            List<CasingString> suffix = kept.subList(i, kept.size());
-            if (i > 0 && hopeless.contains(suffix)) {
-                return Optional.empty();
-            }
-            CasingString string = kept.get(i);
-            Optional<CasingString> lower = i + 1 < kept.size() ? Optional.of(kept.get(i + 1)) : Optional.empty();
-            boolean first = i == 0;
-            List<Between> sections = new ArrayList<>(List.of(new Between(Optional.of(string), lower)));
-            if (first) {
-                sections.add(new Between(Optional.empty(), Optional.of(string)));
-            }
-            List<ShoeStretch> stretches = scan(programme.top(), below, string, sections, shoes, leftOut);
-            Optional<ShoeStretch> shallowest =
-                    stretches.stream().filter(ShoeStretch::allowed).findFirst();
-            if (shallowest.isEmpty()) {
-                if (!first) {
-                    hopeless.add(List.copyOf(suffix));
-                }
-                return Optional.empty();
-            }
-            below = shallowest.get().from();
-            shoes.put(string, below);
-            bounds.put(string, shallowest.get().boundAbove());
-        }
-        return Optional.of(new Placed(shoes, bounds));
-    }
-
-    private Optional<Placed> topDown(
-            List<CasingString> kept, Set<CasingString> leftOut, Set<List<CasingString>> hopeless) {
-        Map<CasingString, Double> shoes = new HashMap<>();
-        Map<CasingString, List<ShoeObstacle>> bounds = new HashMap<>();
-        Optional<CasingString> upper = Optional.empty();
-        double above = programme.top();
-        for (int i = 0; i < kept.size(); i++) {
-            List<CasingString> prefix = kept.subList(0, i + 1);
-            if (hopeless.contains(prefix)) {
-                return Optional.empty();
-            }
-            CasingString string = kept.get(i);
-            if (i == 0 && !programme.shutIn(Optional.of(string))) {
-                shoes.put(string, string.shoeDepth());
-                bounds.put(string, List.of(new ShoeObstacle(Criterion.NOT_SHUT_IN_ABOVE, "", "", "")));
-            } else {
-                List<Between> sections = List.of(new Between(upper, Optional.of(string)));
-                List<ShoeStretch> stretches = scan(above, programme.bottom(), string, sections, shoes, leftOut);
-                Optional<ShoeStretch> deepest =
-                        stretches.stream().filter(ShoeStretch::allowed).reduce((a, b) -> b);
-                if (deepest.isEmpty()) {
-                    hopeless.add(List.copyOf(prefix));
-                    return Optional.empty();
-                }
-                shoes.put(string, deepest.get().to());
-                bounds.put(string, deepest.get().boundBelow());
-            }
-            above = shoes.get(string);
-            upper = Optional.of(string);
-        }
-        return Optional.of(new Placed(shoes, bounds));
-    }
-
-    private boolean holds(List<CasingString> kept, Map<CasingString, Double> shoes, Set<CasingString> leftOut) {
-        Optional<CasingString> upper = Optional.empty();
-        for (int i = 0; i <= kept.size(); i++) {
-            Optional<CasingString> lower = i < kept.size() ? Optional.of(kept.get(i)) : Optional.empty();
-            if (!holds(new Between(upper, lower), shoes, leftOut)) {
-                return false;
-            }
-            upper = lower;
-        }
-        return true;
-    }
-
-    private JointShoes result(
-            JointShoes.Direction direction, List<CasingString> kept, Placed placed, Set<CasingString> leftOut) {
-        List<JointShoes.Shoe> shoes = kept.stream()
-                .map(s -> new JointShoes.Shoe(
-                        s.name(),
-                        placed.shoes().get(s),
-                        wellCase.path().verticalDepth(placed.shoes().get(s)),
-                        placed.bounds().get(s)))
-                .toList();
-        List<String> names = movable.stream()
-                .filter(leftOut::contains)
-                .map(CasingString::name)
-                .toList();
-        String statement = names.isEmpty()
-                ? "all " + kept.size() + " strings are needed"
-                : kept.size() + " of " + movable.size() + " strings are enough; not needed: "
-                        + String.join(", ", names);
-        return new JointShoes(
-                direction, statement, shoes, names, Optional.of(programme.design(placed.shoes(), leftOut)));
     }
 }

@@ -73,6 +73,19 @@ public final class SectionEvaluator {
         return new SectionEvaluator(input).holds();
     }
 
+    /**
+     * Whether a section meets the pressure window as far as {@link #holds} asks for it. No casing has a part in that but the
+     * one at the top of the section.
+     *
+     * @param input what is known
+     * @throws Fault where the input contradicts itself
+     */
+    public static boolean meetsWindow(SectionInput input) {
+        SectionEvaluator evaluator = new SectionEvaluator(input);
+        return evaluator.bottom <= input.path().end()
+                && evaluator.meets(WindowCheck.deciding(input).verdict(new ArrayList<>()));
+    }
+
     /** Number of depths at which the tolerance along a section is computed. */
     public static int depths(SectionInput input) {
         double length = input.plan().bottomDepth() - input.plan().topDepth();
@@ -153,17 +166,20 @@ public final class SectionEvaluator {
                 verdict);
     }
 
+    private boolean meets(Verdict window) {
+        return plan.drilling() == Drilling.SHUT_IN
+                ? window.outcome() == Verdict.Outcome.HOLDS
+                : window.outcome() != Verdict.Outcome.FAILS;
+    }
+
     private boolean holds() {
         if (bottom > input.path().end()) {
             return false;
         }
         WindowCheck windowCheck = WindowCheck.deciding(input);
         Verdict window = windowCheck.verdict(new ArrayList<>());
-        if (plan.drilling() != Drilling.SHUT_IN) {
-            return window.outcome() != Verdict.Outcome.FAILS;
-        }
-        if (window.outcome() != Verdict.Outcome.HOLDS) {
-            return false;
+        if (plan.drilling() != Drilling.SHUT_IN || !meets(window)) {
+            return meets(window);
         }
         Model deciding = Model.of(input, options.estimates(), windowCheck);
         KickCheck drilled = kick(Scenario.DRILLED, deciding);

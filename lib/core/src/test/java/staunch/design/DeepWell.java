@@ -40,19 +40,26 @@ final class DeepWell {
 
     /** So many strings between a conductor and the last hole, all needed or nearly so. */
     static WellCase of(int strings) {
+        return weaker(strings, 0, false);
+    }
+
+    /** The same with a strength lower by so much, kg/m³; the second and all further strings hung as liners, or not. */
+    static WellCase weaker(int strings, double by, boolean liners) {
         return with(
-                strings,
+                design(strings, liners),
                 profile(0, 1030, 1000, 1030, 3000, 1350, 5500, 1850, 6000, 1850),
-                profile(0, 1400, 600, 1500, 1500, 1700, 3000, 1900, 5500, 2150, 6000, 2150));
+                profile(
+                        0, 1400 - by, 600, 1500 - by, 1500, 1700 - by, 3000, 1900 - by, 5500, 2150 - by, 6000,
+                        2150 - by));
     }
 
     /** One gradient of each. */
     static WellCase easy(int strings) {
-        return with(strings, profile(0, 1050, 6000, 1050), profile(0, 1900, 6000, 1900));
+        return with(design(strings, false), profile(0, 1050, 6000, 1050), profile(0, 1900, 6000, 1900));
     }
 
-    private static WellCase with(int strings, PressureProfile pore, PressureProfile strength) {
-        WellCase base = TwoSectionWell.with(design(strings));
+    private static WellCase with(CasingDesign design, PressureProfile pore, PressureProfile strength) {
+        WellCase base = TwoSectionWell.with(design);
         return WellCase.of(
                 base.header(),
                 base.units(),
@@ -66,8 +73,8 @@ final class DeepWell {
     }
 
     /** A conductor at 300 m, then strings at even distances. */
-    private static CasingDesign design(int count) {
-        List<CasingString> strings = new ArrayList<>(List.of(string("conductor", 300, 0.508)));
+    private static CasingDesign design(int count, boolean liners) {
+        List<CasingString> strings = new ArrayList<>(List.of(string("conductor", 0, 300, 0.508)));
         List<SectionPlan> sections = new ArrayList<>();
         double above = 300;
         for (int i = 0; i <= count; i++) {
@@ -75,7 +82,7 @@ final class DeepWell {
             double below = i == count ? TOTAL_DEPTH : 300 + (TOTAL_DEPTH - 300) * (i + 1) / (count + 1);
             sections.add(section("hole " + (i + 1), new HoleInterval(above, below, diameter), 1500));
             if (i < count) {
-                strings.add(string("string " + (i + 1), below, diameter - 0.03));
+                strings.add(string("string " + (i + 1), liners && i > 0 ? above - 100 : 0, below, diameter - 0.03));
             }
             above = below;
         }
@@ -92,10 +99,10 @@ final class DeepWell {
                 .withCriteria(CRITERIA);
     }
 
-    private static CasingString string(String name, double shoe, double outside) {
+    private static CasingString string(String name, double top, double shoe, double outside) {
         return CasingString.of(
                         name,
-                        CasingInterval.of(m(0), m(shoe), m(outside), m(outside - 0.02))
+                        CasingInterval.of(m(top), m(shoe), m(outside), m(outside - 0.02))
                                 .withGrade("P110")
                                 .withYieldStrength(MPa(758))
                                 .withBurstRating(MPa(190)))

@@ -5,19 +5,28 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import staunch.design.ShoeObstacle.Criterion;
 import staunch.earth.EarthModel;
 import staunch.earth.StayOut;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.SectionCheck;
+import staunch.envelope.SectionEvaluator;
 import staunch.envelope.Verdict;
 import staunch.units.InputFault;
 import staunch.units.Source;
+import staunch.well.CasingString;
 
 class ShoeSearchLawTest {
     private static final String STRING = "9 5/8 in casing";
@@ -168,6 +177,148 @@ class ShoeSearchLawTest {
         for (int i = 0; i < up.shoes().size(); i++) {
             assertTrue(up.shoes().get(i).measuredDepth() <= down.shoes().get(i).measuredDepth() + 0.1);
         }
+    }
+
+    /** The last shoe of a bottom-up solution, and the first of a top-down one, are bound where they are said to be. */
+    @Test
+    void aJointBoundaryHoldsAndAMetreBeyondItDoesNot() {
+        WellCase wellCase = DeepWell.of(3);
+        ShoeProgramme programme =
+                new ShoeProgramme(wellCase, wellCase.designs().get(0), wellCase.options(), MudRule.LIGHTEST);
+        ShoeSections sections = new ShoeSections(wellCase, programme);
+        List<CasingString> strings = programme.movable();
+        for (JointShoes joint : search(wellCase, MudRule.LIGHTEST).joint()) {
+            assertEquals(3, joint.shoes().size());
+            boolean up = joint.direction() == JointShoes.Direction.BOTTOM_UP;
+            int end = up ? 2 : 0;
+            JointShoes.Shoe shoe = joint.shoes().get(end);
+            assertTrue(shoe.boundBy().get(0).criterion() != Criterion.END_OF_SEARCH, joint.toString());
+            ShoeSections.Between hole = up
+                    ? new ShoeSections.Between(Optional.of(strings.get(2)), Optional.empty())
+                    : new ShoeSections.Between(Optional.empty(), Optional.of(strings.get(0)));
+            double beyond = shoe.measuredDepth() + (up ? -1 : 1);
+            assertTrue(sections.holds(hole, Map.of(strings.get(end), shoe.measuredDepth()), Set.of()));
+            assertFalse(sections.holds(hole, Map.of(strings.get(end), beyond), Set.of()));
+        }
+    }
+
+    /** Every choice of strings and depths, each built as a design and checked section by section. */
+    private static Optional<Integer> fewest(WellCase wellCase, double[] depths) {
+        ShoeProgramme programme =
+                new ShoeProgramme(wellCase, wellCase.designs().get(0), wellCase.options(), MudRule.LIGHTEST);
+        List<CasingString> strings = programme.movable();
+        Integer least = null;
+        long choices = Math.round(Math.pow(depths.length + 1, strings.size()));
+        for (long choice = 0; choice < choices; choice++) {
+            Map<CasingString, Double> shoes = new HashMap<>();
+            Set<CasingString> leftOut = new HashSet<>();
+            double last = 0;
+            boolean downwards = true;
+            long rest = choice;
+            for (CasingString string : strings) {
+                int which = (int) (rest % (depths.length + 1));
+                rest /= depths.length + 1;
+                if (which == depths.length) {
+                    leftOut.add(string);
+                } else {
+                    downwards &= depths[which] > last;
+                    last = depths[which];
+                    shoes.put(string, last);
+                }
+            }
+            if (downwards && (least == null || shoes.size() < least)) {
+                Study study = Study.of(wellCase.withDesign(programme.design(shoes, leftOut)));
+                boolean holds = study.wellCase().designs().get(0).sections().stream()
+                        .allMatch(p -> SectionEvaluator.check(study.input(p.name()))
+                                        .verdict()
+                                        .outcome()
+                                == Verdict.Outcome.HOLDS);
+                least = holds ? Integer.valueOf(shoes.size()) : least;
+            }
+        }
+        return Optional.ofNullable(least);
+    }
+
+    /** What the search says of a well is what every choice of depths says, liners that hang from each other included. */
+    @ParameterizedTest
+    @CsvSource({
+        "2, 0, false",
+        "2, -120, false",
+        "3, 0, false",
+        "3, 0, true",
+        "2, -120, true",
+        "3, 60, true",
+        "3, -200, true"
+    })
+    void theSearchAgreesWithEveryChoiceOfDepths(int strings, double weaker, boolean liners) {
+        WellCase wellCase = DeepWell.weaker(strings, weaker, liners);
+        double[] depths = {450, 900, 1300, 1800, 2500, 3300, 3700, 4600};
+        ShoeProgramme programme =
+                new ShoeProgramme(wellCase, wellCase.designs().get(0), wellCase.options(), MudRule.LIGHTEST);
+        List<JointShoes> joint =
+                new JointSearch(wellCase, programme, new ShoeSections(wellCase, programme), depths, false).search();
+        Optional<Integer> brute = fewest(wellCase, depths);
+        for (JointShoes found : joint) {
+            assertEquals(brute, found.design().map(d -> found.shoes().size()), found.toString());
+            assertEquals(brute.isEmpty(), found.block().isPresent());
+        }
+    }
+
+    /** Stronger rock: every shoe may stand at least as shallow, alone and, with as many strings, the last one of all. */
+    @Property(tries = 6, seed = "1")
+    void moreStrengthNeverMakesTheShallowestDepthDeeper(@ForAll @DoubleRange(min = 1, max = 80) double stronger) {
+        ShoeSearch base = search(DeepWell.of(3), MudRule.LIGHTEST);
+        ShoeSearch strong = search(DeepWell.weaker(3, -stronger, false), MudRule.LIGHTEST);
+        for (ShoeWindow window : base.windows()) {
+            if (window.shallowest().isPresent()) {
+                ShoeStretch more = strong.window(window.string()).shallowest().orElseThrow();
+                assertTrue(more.from() <= window.shallowest().get().from() + 0.05, window.string());
+            }
+        }
+        JointShoes few = base.joint().get(0);
+        JointShoes now = strong.joint().get(0);
+        assertTrue(now.shoes().size() <= few.shoes().size());
+        if (now.leftOut().equals(few.leftOut())) {
+            int last = few.shoes().size() - 1;
+            assertTrue(now.shoes().get(last).measuredDepth()
+                    <= few.shoes().get(last).measuredDepth() + 0.05);
+        }
+    }
+
+    /** Depths of strings that are covered change nothing below; what a liner hangs from does. */
+    @Test
+    void aSectionSeesTheStringAboveItAndWhatThatHangsFrom() {
+        for (boolean liners : new boolean[] {false, true}) {
+            WellCase wellCase = DeepWell.weaker(3, 0, liners);
+            ShoeProgramme programme =
+                    new ShoeProgramme(wellCase, wellCase.designs().get(0), wellCase.options(), MudRule.LIGHTEST);
+            List<CasingString> s = programme.movable();
+            ShoeSections.Between last = new ShoeSections.Between(Optional.of(s.get(2)), Optional.empty());
+            SectionCheck some = check(programme, last, Map.of(s.get(0), 500.0, s.get(1), 1700.0, s.get(2), 3900.0));
+            SectionCheck covered = check(programme, last, Map.of(s.get(0), 900.0, s.get(1), 1700.0, s.get(2), 3900.0));
+            SectionCheck hung = check(programme, last, Map.of(s.get(0), 500.0, s.get(1), 3000.0, s.get(2), 3900.0));
+            assertEquals(!liners, some.equals(covered), "the outermost string");
+            assertEquals(!liners, some.equals(hung), "the string above the last");
+        }
+    }
+
+    private static SectionCheck check(
+            ShoeProgramme programme, ShoeSections.Between section, Map<CasingString, Double> shoes) {
+        return SectionEvaluator.check(programme.section(section.upper(), section.lower(), shoes, Set.of()));
+    }
+
+    @Test
+    void whereNothingWorksThePairThatBlocksIsNamed() {
+        ShoeSearch search = search(DeepWell.of(2), MudRule.LIGHTEST);
+        JointShoes.Block up = search.joint().get(0).block().orElseThrow();
+        JointShoes.Block down = search.joint().get(1).block().orElseThrow();
+        assertEquals(Optional.empty(), up.upper(), "every string carries the one below it");
+        assertEquals(Optional.of("string 1"), up.lower());
+        assertEquals(Criterion.DRILLED_TOLERANCE, up.obstacles().get(0).criterion());
+        assertEquals(Optional.of("string 2"), down.upper());
+        assertEquals(Optional.empty(), down.lower(), "every string stands below the one above it");
+        assertEquals(5500, down.to());
+        assertTrue(down.from() < 3635, "the last string would have to stand deeper");
     }
 
     @Test

@@ -19,6 +19,9 @@ import staunch.units.UnitSystem;
 
 /** Tables of a shoe search. */
 public final class ShoeTables {
+    /** Twice the distance to which a boundary is found, m. */
+    private static final double BOUNDARY = 0.04;
+
     private ShoeTables() {}
 
     /** Every table of a shoe search. */
@@ -83,7 +86,9 @@ public final class ShoeTables {
                 .table(
                         "Where the shoes may stand",
                         "At either end: what is not met just beyond it, or in it where no shoe may stand. Boundaries are"
-                                + " found to better than 0.1 m (4 in); away from depths where something jumps, a stretch"
+                                + " found to better than "
+                                + units.text(BOUNDARY, Measure.LENGTH, CEILING)
+                                + "; away from depths where something jumps, a stretch"
                                 + " shorter than " + units.text(search.resolution(), Measure.LENGTH)
                                 + " may be missed.");
     }
@@ -112,15 +117,33 @@ public final class ShoeTables {
                                 .filter(w -> w.string().equals(r.string()))
                                 .mapToDouble(ShoeWindow::planned)
                                 .findFirst())
-                .text("Bound by", r -> r.shoe().map(s -> text(s.boundBy())).orElseGet(() -> without(r.joint())))
+                .text("Bound by", r -> r.shoe().map(s -> text(s.boundBy())).orElseGet(() -> without(r.joint(), units)))
                 .table(
                         "All strings together",
                         "The fewest strings that meet every criterion; "
-                                + search.mud().title() + ".");
+                                + search.mud().title() + ". Complete on depths of every string at most "
+                                + units.text(search.jointResolution(), Measure.LENGTH)
+                                + " apart, either side of every jump, and the boundaries met in setting one string after"
+                                + " another; what is found is then moved on to its boundary.");
     }
 
-    private static String without(JointShoes joint) {
-        return joint.design().isPresent() ? "left out: not needed" : joint.statement();
+    private static String without(JointShoes joint, UnitSystem units) {
+        return joint.design().isPresent() ? "left out: not needed" : statement(joint, units);
+    }
+
+    /** What the search for all strings together found, and what stopped it where nothing was. */
+    public static String statement(JointShoes joint, UnitSystem units) {
+        return joint.statement()
+                + joint.block()
+                        .map(b -> "; nearest miss: the hole from "
+                                + end(b.upper(), "the top of the search", b.from(), units) + " to "
+                                + end(b.lower(), "the bottom", b.to(), units) + ", "
+                                + text(b.obstacles()))
+                        .orElse("");
+    }
+
+    private static String end(Optional<String> string, String none, double depth, UnitSystem units) {
+        return string.orElse(none) + " at " + units.text(depth, Measure.DEPTH);
     }
 
     private static OptionalDouble depth(Optional<JointShoes.Shoe> shoe) {
