@@ -35,6 +35,7 @@ class UnitDeclarationTest {
             "staunch.design.ResultValue",
             "staunch.design.Attribution",
             "staunch.design.Attribution$Share",
+            "staunch.design.SectionChange$Difference",
             "staunch.design.Sensitivity$Input",
             "staunch.design.Sensitivity$FlipsAt",
             "staunch.design.Sensitivity$DoesNotFlip");

@@ -3,7 +3,6 @@ package staunch.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import staunch.design.Rerun;
@@ -56,11 +55,16 @@ public final class Cells {
 
     /** Evaluates casing designs of a case and gives the record of the run; without names, the base design. */
     public static RunRecord run(CaseInput input, String... designs) {
-        Study study = Study.of(input.wellCase());
-        List<String> names = designs.length == 0 ? List.of(study.design()) : List.of(designs);
-        List<WellEnvelope> envelopes = new ArrayList<>();
-        names.forEach(name -> envelopes.add(evaluate(study.withDesign(name))));
-        return input.record(Version.LIBRARY, envelopes);
+        try (CellProgress progress = new CellProgress("run")) {
+            return input.run(Version.LIBRARY, List.of(designs), progress);
+        }
+    }
+
+    /** What changed in a case since the record of an earlier run, and because of what: every design that both have. */
+    public static Rerun against(CaseInput input, RunRecord before) {
+        try (CellProgress progress = new CellProgress("what changed")) {
+            return input.against(before, Version.LIBRARY, progress);
+        }
     }
 
     /**
@@ -85,7 +89,7 @@ public final class Cells {
     /** What changed between two runs, and because of what; work over a second shows its progress. */
     public static Rerun compareRuns(RunRecord before, RunRecord after) {
         try (CellProgress progress = new CellProgress("what changed")) {
-            return Rerun.of(before, after, RecordedCase.between(before, after), progress);
+            return RecordedCase.compare(before, after, Rerun.Scope.ALL, progress);
         }
     }
 

@@ -14,6 +14,7 @@ import staunch.design.DesignPair;
 import staunch.design.SectionComparison;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseInput;
 import staunch.table.CaseTables;
@@ -69,7 +70,9 @@ final class CompareCommand implements Callable<Integer> {
         check(wellCase, names);
         List<WellEnvelope> envelopes = evaluate(wellCase, names, shown);
         Comparison comparison = Comparison.of(wellCase, envelopes);
-        recordOption.write(input.record(Version.LIBRARY, envelopes));
+        if (recordOption.isGiven()) {
+            recordOption.write(input.record(Version.LIBRARY, envelopes, operations(wellCase, names, shown)));
+        }
         json.write(MachineComparison.of(wellCase, comparison)::write, main.terminal());
         Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
         print(wellCase, comparison, shown, listing);
@@ -94,6 +97,12 @@ final class CompareCommand implements Callable<Integer> {
         } catch (Fault fault) {
             throw new CommandFailure(ExitCode.CASE_FAULTS, argument.path() + ": " + fault.text(shown));
         }
+    }
+
+    private List<List<SectionOperations>> operations(WellCase wellCase, List<String> names, UnitSystem shown) {
+        return names.stream()
+                .map(name -> argument.operations(Study.of(wellCase).withDesign(name), shown))
+                .toList();
     }
 
     private static void print(WellCase wellCase, Comparison comparison, UnitSystem shown, Listing listing) {

@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParentCommand;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseInput;
 
@@ -48,19 +49,22 @@ final class EvaluateCommand implements Callable<Integer> {
         for (Study study : studies) {
             envelopes.add(argument.evaluate(study, wellCase.units(), main.terminal()));
         }
-        recordOption.write(input.record(Version.LIBRARY, envelopes));
+        List<List<SectionOperations>> operations = studies.stream()
+                .map(study -> argument.operations(study, wellCase.units()))
+                .toList();
+        recordOption.write(input.record(Version.LIBRARY, envelopes, operations));
         if (json.isGiven()) {
-            write(wellCase, studies, envelopes);
+            write(wellCase, envelopes, operations);
         }
         return verdict.exitCode(envelopes);
     }
 
-    private void write(WellCase wellCase, List<Study> studies, List<WellEnvelope> envelopes) throws IOException {
-        List<MachineResults.DesignOperations> operations = new ArrayList<>();
-        for (Study study : studies) {
-            operations.add(
-                    new MachineResults.DesignOperations(study.design(), argument.operations(study, wellCase.units())));
+    private void write(WellCase wellCase, List<WellEnvelope> envelopes, List<List<SectionOperations>> operations)
+            throws IOException {
+        List<MachineResults.DesignOperations> ofDesigns = new ArrayList<>();
+        for (int i = 0; i < envelopes.size(); i++) {
+            ofDesigns.add(new MachineResults.DesignOperations(envelopes.get(i).design(), operations.get(i)));
         }
-        json.write(MachineResults.of(wellCase, envelopes, operations)::write, main.terminal());
+        json.write(MachineResults.of(wellCase, envelopes, ofDesigns)::write, main.terminal());
     }
 }

@@ -14,6 +14,7 @@ import staunch.design.Rerun;
 import staunch.design.RunRecord;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseInput;
 import staunch.ingest.DataFileFault;
@@ -55,6 +56,12 @@ final class RerunCommand implements Callable<Integer> {
     @Mixin
     private JsonOption json;
 
+    @Option(
+            names = "--quick",
+            description = "Share out changes of tolerances, margins and surface limits alone: what follows an influx is"
+                    + " shown before and after, without its causes. Those take most of the time.")
+    private boolean quick;
+
     @Option(names = "--out", paramLabel = "DIR", description = "Write what changed as a page into this folder, too.")
     private Path out;
 
@@ -65,13 +72,15 @@ final class RerunCommand implements Callable<Integer> {
         WellCase wellCase = input.wellCase();
         UnitSystem shown = units.or(wellCase.units());
         List<WellEnvelope> envelopes = new ArrayList<>();
+        List<List<SectionOperations>> operations = new ArrayList<>();
         for (CasingDesign design : wellCase.designs()) {
             if (before.designs().contains(design.name())) {
                 Study study = argument.study(wellCase, design.name());
                 envelopes.add(argument.evaluate(study, shown, main.terminal()));
+                operations.add(argument.operations(study, shown));
             }
         }
-        RunRecord after = input.record(Version.LIBRARY, envelopes);
+        RunRecord after = input.record(Version.LIBRARY, envelopes, operations);
         Rerun rerun = rerun(before, after, shown);
         recordOption.write(after);
         json.write(MachineRerun.of(wellCase, before, rerun)::write, main.terminal());
@@ -95,7 +104,7 @@ final class RerunCommand implements Callable<Integer> {
 
     private Rerun rerun(RunRecord before, RunRecord after, UnitSystem shown) {
         try (ProgressLine progress = new ProgressLine("what changed", main.terminal())) {
-            return Rerun.of(before, after, RecordedCase.between(before, after), progress);
+            return RecordedCase.compare(before, after, quick ? Rerun.Scope.ENVELOPE : Rerun.Scope.ALL, progress);
         } catch (Fault fault) {
             throw new CommandFailure(ExitCode.CASE_FAULTS, "staunch: --against: " + against + ": " + fault.text(shown));
         }

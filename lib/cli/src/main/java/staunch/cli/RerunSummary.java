@@ -1,8 +1,6 @@
 package staunch.cli;
 
-import java.util.List;
 import java.util.stream.Collectors;
-import staunch.design.Attribution;
 import staunch.design.Cause;
 import staunch.design.Rerun;
 import staunch.design.ResultValue;
@@ -15,16 +13,6 @@ import staunch.units.UnitSystem;
 
 /** What changed since an earlier run as a person reads it on a terminal: the answer first, flips before the rest. */
 final class RerunSummary {
-    /** Results whose change is shared out, the first two that changed. */
-    private static final List<SectionQuantity> SHARED = List.of(
-            SectionQuantity.DRILLED_TOLERANCE,
-            SectionQuantity.DRILLED_MARGIN,
-            SectionQuantity.SWABBED_TOLERANCE,
-            SectionQuantity.SWABBED_MARGIN,
-            SectionQuantity.FORMATION_MAASP);
-
-    private static final int MOST_SHARED = 2;
-
     private final Rerun rerun;
     private final UnitSystem units;
     private final Terminal terminal;
@@ -44,6 +32,9 @@ final class RerunSummary {
         line(terminal.styled("bold", RerunWords.answer(rerun)));
         if (!rerun.notAttributed().isEmpty()) {
             line("Nothing is attributed: " + rerun.notAttributed() + ".");
+        }
+        if (!rerun.notCompared().isEmpty()) {
+            line("Not compared: " + rerun.notCompared() + ".");
         }
         if (!rerun.causes().isEmpty()) {
             line("");
@@ -86,35 +77,26 @@ final class RerunSummary {
         if (section.flips()) {
             line("  " + RerunWords.verdictNow(section));
         }
-        if (section.before().isPresent() && section.after().isPresent()) {
-            for (SectionQuantity quantity : SectionQuantity.values()) {
-                value(
-                        quantity,
-                        section.before().get().value(quantity),
-                        section.after().get().value(quantity),
-                        section);
+        SectionQuantity.Part told = SectionQuantity.Part.ENVELOPE;
+        for (SectionQuantity quantity : section.differing()) {
+            if (quantity.part() != told) {
+                told = quantity.part();
+                line("  " + told.title() + ":");
             }
+            value(quantity, section);
         }
-        SHARED.stream()
-                .filter(q -> section.attribution(q)
-                        .filter(a -> a.total().isPresent())
-                        .isPresent())
-                .limit(MOST_SHARED)
-                .forEach(q -> shares(RerunTables.attribution(section, q, units)));
+        RerunWords.told(section).forEach(q -> shares(RerunTables.attribution(section, q, units)));
     }
 
-    private void value(SectionQuantity quantity, ResultValue before, ResultValue after, SectionChange section) {
-        if (before.equals(after)) {
-            return;
-        }
-        String change = section.attribution(quantity)
-                .map(Attribution::total)
-                .map(t -> RerunWords.change(t, quantity.measureOfChange(), units))
-                .orElse("");
+    private void value(SectionQuantity quantity, SectionChange section) {
+        ResultValue before = section.before().orElseThrow().value(quantity);
+        ResultValue after = section.after().orElseThrow().value(quantity);
         String was = RerunWords.value(before, units);
         String now = RerunWords.value(after, units);
+        String change = was.equals(now) ? "" : RerunWords.change(section, quantity, units);
         String where = before.outcome().equals(after.outcome()) ? "" : "; now " + after.outcome();
-        line("  " + quantity.title() + ": " + (was.equals(now) ? now : was + " → " + now)
+        String inset = quantity.part() == SectionQuantity.Part.ENVELOPE ? "  " : "    ";
+        line(inset + quantity.titleInPart() + ": " + (was.equals(now) ? now : was + " → " + now)
                 + (change.isEmpty() ? "" : " (" + change + ")") + where);
     }
 

@@ -109,8 +109,9 @@ final class ReviewCommand implements Callable<Integer> {
                         sheets.stream())
                 .toList();
         Path page = ReviewPage.write(review, shown, directory, companions);
-        Path record =
-                RecordOption.write(input.record(Version.LIBRARY, List.of(envelope)), directory.resolve(RECORD_NAME));
+        Path record = RecordOption.write(
+                input.record(Version.LIBRARY, List.of(envelope), List.of(review.operations())),
+                directory.resolve(RECORD_NAME));
         Optional<Path> document = pdf ? Optional.of(ReviewPdf.write(review, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);

@@ -29,6 +29,9 @@ public final class VolumetricMethod {
 
     private static final double DEPTH_TOLERANCE = 1e-7;
 
+    /** Pressures this close are the same, Pa. */
+    private static final double SAME = 1;
+
     private final Plan plan;
     private final ClosedWellState state;
     private final double lowest;
@@ -220,8 +223,13 @@ public final class VolumetricMethod {
         }
     }
 
+    /** Where the measure is zero; the lower end where it is so close to zero there that solving it anew crosses over. */
     private static double root(DoubleUnaryOperator measure, double upper, double lower) {
         double atUpper = measure.applyAsDouble(upper);
+        double atLower = measure.applyAsDouble(lower);
+        if (atUpper * atLower > 0 && Math.abs(atLower) < SAME) {
+            return lower;
+        }
         return atUpper == 0 ? upper : new BrentSolver(1e-15, DEPTH_TOLERANCE, 0).findRoot(measure, upper, lower);
     }
 }

@@ -11,7 +11,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import staunch.envelope.MethodOptions;
+import staunch.envelope.OperationsEvaluator;
 import staunch.envelope.SectionEnvelope;
+import staunch.envelope.SectionEvaluator;
+import staunch.envelope.SectionInput;
+import staunch.envelope.SectionPlan;
 import staunch.units.Fault;
 import staunch.units.Measure;
 
@@ -26,6 +30,9 @@ final class AttributedRuns {
     private final List<String> designs;
     private final Progress progress;
     private final Map<Set<String>, Outcome> outcomes = new HashMap<>();
+    private final Map<Asked, SectionResult> evaluated = new HashMap<>();
+    private final Rerun.Scope scope;
+    private final Set<List<String>> followed;
     private final List<Cause> causes = new ArrayList<>();
     private final boolean library;
     private final String notAttributed;
@@ -44,12 +51,20 @@ final class AttributedRuns {
         }
     }
 
-    AttributedRuns(RunRecord before, RunRecord after, ChangedCase changed, List<String> designs, Progress progress) {
+    AttributedRuns(
+            RunRecord before,
+            RunRecord after,
+            ChangedCase changed,
+            List<String> designs,
+            Rerun.Scope scope,
+            Progress progress) {
         this.before = before;
         this.after = after;
         this.changed = changed;
         this.designs = designs;
         this.progress = progress;
+        this.scope = scope;
+        this.followed = followed();
         boolean same = before.library().equals(after.library());
         List<InputChange> inputs = changed.changes();
         if (inputs.isEmpty() && same && resultsAgree(before.results(), after.results())) {
@@ -100,10 +115,11 @@ final class AttributedRuns {
                         s.reached().verdict().outcome()))
                 .toList();
         List<Attribution> attributions = new ArrayList<>();
-        for (SectionQuantity quantity : SectionQuantity.values()) {
-            if (!then.get().value(quantity).equals(now.get().value(quantity))) {
-                attributions.add(attribution(quantity, then.get(), now.get(), steps));
+        for (SectionQuantity quantity : then.get().differing(now.get())) {
+            if (scope == Rerun.Scope.ENVELOPE && !quantity.ofEnvelope()) {
+                continue;
             }
+            attributions.add(attribution(quantity, then.get(), now.get(), steps));
         }
         return new SectionChange(design, section, then, now, effects, attributions);
     }
@@ -167,11 +183,7 @@ final class AttributedRuns {
     }
 
     private static OptionalDouble difference(SectionQuantity quantity, SectionResult from, SectionResult to) {
-        OptionalDouble a = from.value(quantity).value();
-        OptionalDouble b = to.value(quantity).value();
-        return a.isPresent() && b.isPresent()
-                ? rounded(quantity, b.getAsDouble() - a.getAsDouble())
-                : OptionalDouble.empty();
+        return from.value(quantity).changeTo(to.value(quantity));
     }
 
     private static OptionalDouble remainder(
@@ -184,12 +196,7 @@ final class AttributedRuns {
         }
         double sum =
                 shares.stream().mapToDouble(s -> which.apply(s).getAsDouble()).sum();
-        return rounded(quantity, total.getAsDouble() - sum);
-    }
-
-    /** Differences of rounded numbers are as round as these; binary fractions are not. */
-    private static OptionalDouble rounded(SectionQuantity quantity, double value) {
-        return new ResultValue(quantity, quantity.measure(), OptionalDouble.of(value), "difference").value();
+        return ResultValue.rounded(quantity, total.getAsDouble() - sum);
     }
 
     /** The changes in groups of which each alone, and each with those before it, gives a legal case. */
@@ -269,28 +276,56 @@ final class AttributedRuns {
         }
         try {
             WellCase wellCase = changed.with(made);
-            List<SectionResult> results = new ArrayList<>();
+            MethodOptions few = wellCase.options().withDepths(WIDEST_STEP, 1);
+            List<Asked> asked = new ArrayList<>();
             for (String design : designs) {
-                MethodOptions few = wellCase.options().withDepths(WIDEST_STEP, 1);
-                for (SectionEnvelope section : Study.of(wellCase)
-                        .withDesign(design)
-                        .withOptions(few)
-                        .evaluate()
-                        .sections()) {
-                    results.add(SectionResult.of(design, section));
+                Study study = Study.of(wellCase).withDesign(design).withOptions(few);
+                for (SectionPlan plan : wellCase.design(design).sections()) {
+                    List<String> section = List.of(design, plan.name());
+                    asked.add(new Asked(design, study.input(plan.name()), followed.contains(section)));
                 }
             }
-            return new Outcome(results, "");
+            asked.parallelStream()
+                    .filter(a -> !evaluated.containsKey(a))
+                    .map(a -> Map.entry(a, a.evaluate()))
+                    .toList()
+                    .forEach(e -> evaluated.put(e.getKey(), e.getValue()));
+            return new Outcome(asked.stream().map(evaluated::get).toList(), "");
         } catch (Fault fault) {
             return new Outcome(List.of(), fault.getMessage());
         }
+    }
+
+    /** A section to be evaluated; what most changes leave as it was is evaluated once. */
+    private record Asked(String design, SectionInput input, boolean followed) {
+        SectionResult evaluate() {
+            SectionEnvelope envelope = SectionEvaluator.evaluate(input, done -> {});
+            return followed
+                    ? SectionResult.of(design, envelope, OperationsEvaluator.evaluate(input))
+                    : SectionResult.of(design, envelope);
+        }
+    }
+
+    /** Sections of which what follows an influx differs between the runs: the only ones for which it is shared out. */
+    private Set<List<String>> followed() {
+        if (scope == Rerun.Scope.ENVELOPE) {
+            return Set.of();
+        }
+        Set<List<String>> found = new HashSet<>();
+        for (SectionResult now : after.results()) {
+            before.results().stream()
+                    .filter(now::isOf)
+                    .filter(then -> then.differing(now).stream().anyMatch(q -> !q.ofEnvelope()))
+                    .forEach(then -> found.add(List.of(now.design(), now.section())));
+        }
+        return found;
     }
 
     /** Whether two runs found the same for every section that both have. */
     private boolean resultsAgree(List<SectionResult> some, List<SectionResult> others) {
         return some.stream()
                 .filter(s -> designs.contains(s.design()))
-                .allMatch(s -> others.stream().filter(s::isOf).allMatch(s::equals));
+                .allMatch(s -> others.stream().filter(s::isOf).allMatch(s::agrees));
     }
 
     private static Optional<SectionResult> find(Outcome outcome, SectionResult like) {

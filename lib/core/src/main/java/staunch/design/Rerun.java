@@ -19,13 +19,30 @@ import staunch.units.InputFault;
  * @param causes the library first, then changes of the input in the order of the case file
  * @param sections those whose verdict flips first, then those that changed otherwise, then the rest; each downwards
  * @param notAttributed why nothing is attributed although something changed; empty where it is
+ * @param notCompared what one of the records lacks, so that it is not compared; empty where nothing is
  */
-public record Rerun(String well, List<Cause> causes, List<SectionChange> sections, String notAttributed) {
+public record Rerun(
+        String well, List<Cause> causes, List<SectionChange> sections, String notAttributed, String notCompared) {
+    private static final String WITHOUT_OPERATIONS =
+            "what follows an influx in time, since the earlier record does not hold it";
+
+    /** Which changes are shared out among their causes; all are shown. */
+    public enum Scope {
+        /**
+         * Those of the envelope, and of what follows an influx in each section where that changed: the operations of the
+         * section are evaluated for each cause, which takes most of the time.
+         */
+        ALL,
+        /** Those of the envelope alone. */
+        ENVELOPE
+    }
+
     public Rerun {
         Check.text("name of the well", well);
         causes = List.copyOf(causes);
         sections = List.copyOf(sections);
         Objects.requireNonNull(notAttributed, "notAttributed");
+        Objects.requireNonNull(notCompared, "notCompared");
     }
 
     /**
@@ -34,10 +51,11 @@ public record Rerun(String well, List<Cause> causes, List<SectionChange> section
      * @param before record of the earlier run
      * @param after record of the later run
      * @param changed the case between them
+     * @param scope which changes are shared out
      * @param progress told how far it has come
      * @throws InputFault where the records are of two wells or share no casing design
      */
-    public static Rerun of(RunRecord before, RunRecord after, ChangedCase changed, Progress progress) {
+    public static Rerun of(RunRecord before, RunRecord after, ChangedCase changed, Scope scope, Progress progress) {
         if (!before.well().equals(after.well())) {
             throw new InputFault(
                     "run record",
@@ -52,7 +70,7 @@ public record Rerun(String well, List<Cause> causes, List<SectionChange> section
                     "has results of " + before.designs() + ", the run of " + after.designs(),
                     "evaluate a casing design that both have");
         }
-        AttributedRuns runs = new AttributedRuns(before, after, changed, designs, progress);
+        AttributedRuns runs = new AttributedRuns(before, after, changed, designs, scope, progress);
         List<SectionChange> sections = new ArrayList<>();
         for (String design : designs) {
             after.resultsOf(design)
@@ -66,7 +84,12 @@ public record Rerun(String well, List<Cause> causes, List<SectionChange> section
         runs.finish();
         // The sort is stable: within each group the order of the run remains.
         sections.sort(Comparator.comparingInt(s -> s.flips() ? 0 : s.changed() ? 1 : 2));
-        return new Rerun(after.well(), runs.causes(), sections, runs.notAttributed());
+        boolean lacking = sections.stream()
+                .anyMatch(s -> s.before().isPresent()
+                        && s.after().filter(SectionResult::hasOperations).isPresent()
+                        && !s.before().get().hasOperations());
+        return new Rerun(
+                after.well(), runs.causes(), sections, runs.notAttributed(), lacking ? WITHOUT_OPERATIONS : "");
     }
 
     private static Optional<SectionResult> find(RunRecord record, SectionResult like) {

@@ -30,7 +30,7 @@ public record ResultValue(SectionQuantity quantity, Measure measure, OptionalDou
         value = value.isPresent() ? rounded(quantity, value.getAsDouble()) : value;
     }
 
-    private static OptionalDouble rounded(SectionQuantity quantity, double value) {
+    static OptionalDouble rounded(SectionQuantity quantity, double value) {
         if (!Double.isFinite(value)) {
             throw new InputFault(quantity.title(), "is no finite number", "leave the number out and say why");
         }
@@ -39,6 +39,13 @@ public record ResultValue(SectionQuantity quantity, Measure measure, OptionalDou
                 .doubleValue();
         // A negative zero would print otherwise than a positive one.
         return OptionalDouble.of(nearest + 0.0);
+    }
+
+    /** That value less this one, rounded as both are: binary fractions are not. Empty where one is no number. */
+    OptionalDouble changeTo(ResultValue later) {
+        return value.isPresent() && later.value.isPresent()
+                ? rounded(quantity, later.value.getAsDouble() - value.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     /** Decimals in SI of its number. */

@@ -3,6 +3,7 @@ package staunch.design;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.units.Check;
 import staunch.units.InputFault;
@@ -43,11 +44,25 @@ public record RunRecord(
         }
     }
 
-    /** Results of evaluated designs, as a record keeps them. */
-    public static List<SectionResult> results(List<WellEnvelope> envelopes) {
+    /**
+     * Results of an evaluated design, as a record keeps them.
+     *
+     * @param operations of its sections, in their order
+     * @throws InputFault where they are of other sections
+     */
+    public static List<SectionResult> results(WellEnvelope envelope, List<SectionOperations> operations) {
+        if (!envelope.sections().stream()
+                .map(s -> s.plan().name())
+                .toList()
+                .equals(operations.stream().map(SectionOperations::section).toList())) {
+            throw new InputFault(
+                    "operations of design \"" + envelope.design() + "\"",
+                    "are not those of its sections",
+                    "evaluate both by the same study");
+        }
         List<SectionResult> results = new ArrayList<>();
-        for (WellEnvelope envelope : envelopes) {
-            envelope.sections().forEach(s -> results.add(SectionResult.of(envelope.design(), s)));
+        for (int i = 0; i < operations.size(); i++) {
+            results.add(SectionResult.of(envelope.design(), envelope.sections().get(i), operations.get(i)));
         }
         return results;
     }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import staunch.envelope.Verdict;
 import staunch.units.Check;
+import staunch.units.Measure;
 
 /**
  * A hole section in two runs.
@@ -58,9 +59,37 @@ public record SectionChange(
                 && before.get().verdict().outcome() != after.get().verdict().outcome();
     }
 
-    /** Whether anything recorded of the section is different. */
+    /** Whether anything that both runs have of the section is different. */
     public boolean changed() {
-        return !before.equals(after);
+        return before.isEmpty() || after.isEmpty() || !before.get().agrees(after.get());
+    }
+
+    /** Quantities whose values differ, of those that both runs have; empty where one has no such section. */
+    public List<SectionQuantity> differing() {
+        return before.isPresent() && after.isPresent() ? before.get().differing(after.get()) : List.of();
+    }
+
+    /**
+     * How much a result changed.
+     *
+     * @param quantity that changed
+     * @param measure of the change
+     * @param value value after less value before, SI; empty where one of them is no number
+     */
+    public record Difference(SectionQuantity quantity, Measure measure, OptionalDouble value) {
+        public Difference {
+            Objects.requireNonNull(quantity, "quantity");
+            Objects.requireNonNull(measure, "measure");
+            Objects.requireNonNull(value, "value");
+        }
+    }
+
+    /** How much a result changed, whether or not that is shared out. */
+    public Difference difference(SectionQuantity quantity) {
+        OptionalDouble value = before.isPresent() && after.isPresent()
+                ? before.get().value(quantity).changeTo(after.get().value(quantity))
+                : OptionalDouble.empty();
+        return new Difference(quantity, quantity.measureOfChange(), value);
     }
 
     /**

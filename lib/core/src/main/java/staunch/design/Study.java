@@ -133,7 +133,7 @@ public final class Study {
      * @throws staunch.units.Fault where the case contradicts itself; what is merely missing is reported in the results
      */
     public List<SectionOperations> operations() {
-        return wellCase.design(design).sections().stream()
+        return wellCase.design(design).sections().parallelStream()
                 .map(this::input)
                 .map(OperationsEvaluator::evaluate)
                 .toList();

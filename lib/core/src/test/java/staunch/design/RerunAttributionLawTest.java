@@ -45,7 +45,7 @@ class RerunAttributionLawTest {
         }
 
         Rerun rerun() {
-            return Rerun.of(before(), after(), this, Progress.SILENT);
+            return Rerun.of(before(), after(), this, Rerun.Scope.ALL, Progress.SILENT);
         }
     }
 
@@ -61,7 +61,8 @@ class RerunAttributionLawTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                RunRecord.results(List.of(Study.of(wellCase).evaluate())));
+                RunRecord.results(
+                        Study.of(wellCase).evaluate(), Study.of(wellCase).operations()));
     }
 
     private static double sum(List<OptionalDouble> shares) {
@@ -123,7 +124,8 @@ class RerunAttributionLawTest {
                 throw new IllegalStateException("nothing is computed anew where nothing changed");
             }
         };
-        assertTrue(Rerun.of(record, record, none, Progress.SILENT).nothingChanged());
+        assertTrue(
+                Rerun.of(record, record, none, Rerun.Scope.ALL, Progress.SILENT).nothingChanged());
     }
 
     @Test
@@ -152,7 +154,7 @@ class RerunAttributionLawTest {
                                 .toList()))
                 .toList();
         RunRecord older = new RunRecord("0", now.well(), List.of(), List.of(), List.of(), shifted);
-        Rerun rerun = Rerun.of(older, between.after(), between, Progress.SILENT);
+        Rerun rerun = Rerun.of(older, between.after(), between, Rerun.Scope.ALL, Progress.SILENT);
         assertEquals(InputChange.Kind.LIBRARY, rerun.causes().get(0).kind());
         Attribution a = rerun.section("base", TwoSectionWell.BELOW)
                 .attribution(SectionQuantity.DRILLED_MARGIN)

@@ -37,7 +37,7 @@ import staunch.units.Fault;
  * a damaged record is known as such.
  */
 public final class RecordFile {
-    private static final int FORMAT = 1;
+    private static final int FORMAT = 2;
     private static final int LIMIT = 64 << 20;
     private static final String HEAD = "staunch run record, format ";
     private static final Pattern FIRST = Pattern.compile(Pattern.quote(HEAD) + "(\\d{1,9})");
@@ -315,8 +315,14 @@ public final class RecordFile {
             Line statement = need(lines, "statement", name);
             Line governing = lines.getOrDefault("governing", new Line(0, "", ""));
             List<ResultValue> values = new ArrayList<>();
+            boolean operations = Stream.of(SectionQuantity.values())
+                    .filter(q -> q.part() != SectionQuantity.Part.ENVELOPE)
+                    .anyMatch(q -> lines.containsKey(Form.Choice.name(q)));
             for (SectionQuantity quantity : SectionQuantity.values()) {
-                values.add(value(quantity, need(lines, Form.Choice.name(quantity), name)));
+                // Records of format 1 hold the envelope alone.
+                if (operations || quantity.part() == SectionQuantity.Part.ENVELOPE) {
+                    values.add(value(quantity, need(lines, Form.Choice.name(quantity), name)));
+                }
             }
             return new SectionResult(
                     name.get(0),

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import staunch.design.ChangedCase;
 import staunch.design.InputChange;
+import staunch.design.Progress;
+import staunch.design.Rerun;
 import staunch.design.RunRecord;
 import staunch.design.WellCase;
 import staunch.units.Fault;
@@ -23,6 +25,20 @@ public final class RecordedCase {
      */
     public static WellCase of(RunRecord record) {
         return build(tree(record), record);
+    }
+
+    /**
+     * Holds a later run against an earlier one.
+     *
+     * @param before record of the earlier run
+     * @param after record of the later run
+     * @param scope which changes are shared out
+     * @param progress told how far it has come
+     * @throws InputFault where the records are of two wells, share no casing design, or hold inputs that cannot be
+     *     understood
+     */
+    public static Rerun compare(RunRecord before, RunRecord after, Rerun.Scope scope, Progress progress) {
+        return Rerun.of(before, after, between(before, after), scope, progress);
     }
 
     /**

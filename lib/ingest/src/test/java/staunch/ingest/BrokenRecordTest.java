@@ -51,8 +51,8 @@ class BrokenRecordTest {
 
     @Test
     void aNewerVersion() throws Exception {
-        String message = fault(t -> t.replace("format 1", "format 2"));
-        assertTrue(message.contains("format 2") && message.contains("newer version"), message);
+        String message = fault(t -> t.replace("format 2", "format 3"));
+        assertTrue(message.contains("format 3") && message.contains("newer version"), message);
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,8 +49,15 @@ class RerunLawTest {
         return Runs.record(directory, "Base");
     }
 
-    private static RunRecord base() throws CaseFaults {
-        return Runs.record(LAND, "Base");
+    private static RunRecord base;
+
+    @BeforeAll
+    static void before() throws CaseFaults {
+        base = Runs.record(LAND, "Base");
+    }
+
+    private static RunRecord base() {
+        return base;
     }
 
     private static List<String> names(Rerun rerun) {
@@ -155,6 +163,52 @@ class RerunLawTest {
         assertEquals(Verdict.Outcome.HOLDS, first.effects().get(0).alone());
         assertEquals(Verdict.Outcome.FAILS, first.effects().get(1).alone(), "the pump's output turns no verdict");
         assertFalse(rerun.section("Base", "17 1/2 in").changed());
+    }
+
+    /** What follows an influx is shared out like the rest; a pump stroke is the volume over its output. */
+    @Test
+    void whatFollowsAnInfluxHasItsCausesToo() throws Exception {
+        copy.with("pump_output: 0.103 bbl", "pump_output: 0.1 bbl").with("density: 13.0 ppg", "density: 13.2 ppg");
+        Rerun rerun = Runs.rerun(base(), changed());
+        SectionChange section = rerun.section("Base", "8 1/2 in");
+        Attribution strokes =
+                section.attribution(SectionQuantity.DRILLED_STROKES_TO_BIT).orElseThrow();
+        double before = section.before()
+                .orElseThrow()
+                .value(SectionQuantity.DRILLED_STROKES_TO_BIT)
+                .value()
+                .getAsDouble();
+        assertEquals(0, strokes.shares().get(1).alone().getAsDouble(), "mud moves no stroke");
+        assertEquals(before * 0.03, strokes.shares().get(0).alone().getAsDouble(), 0.051 * 1.03);
+        Attribution kill =
+                section.attribution(SectionQuantity.DRILLED_INITIAL_CIRCULATING).orElseThrow();
+        assertEquals(
+                0, kill.shares().get(0).alone().getAsDouble(), "nor does the pump's output the circulating pressure");
+        assertTrue(kill.shares().get(1).alone().getAsDouble() != 0);
+        assertFalse(rerun.notCompared().contains("influx"));
+    }
+
+    @Test
+    void theEnvelopeAloneCanBeSharedOut() throws Exception {
+        copy.with("density: 13.0 ppg", "density: 13.2 ppg");
+        Rerun rerun = RecordedCase.compare(base(), changed(), Rerun.Scope.ENVELOPE, Progress.SILENT);
+        SectionChange section = rerun.section("Base", "8 1/2 in");
+        assertTrue(section.attribution(SectionQuantity.DRILLED_TOLERANCE).isPresent());
+        assertTrue(section.differing().contains(SectionQuantity.DRILLED_SHORTEST_WAIT));
+        assertTrue(
+                section.difference(SectionQuantity.DRILLED_SHORTEST_WAIT)
+                        .value()
+                        .isPresent(),
+                "old and new are shown");
+        assertTrue(section.attribution(SectionQuantity.DRILLED_SHORTEST_WAIT).isEmpty());
+    }
+
+    @Test
+    void aStudyIsHeldAgainstARecordInOneCall() throws Exception {
+        copy.with("strength: 14.25 ppg", "strength: 14.75 ppg");
+        Rerun one = CaseInput.read(directory).against(base(), "1.0", Progress.SILENT);
+        assertEquals(Runs.rerun(base(), changed()), one);
+        assertEquals("8 1/2 in", one.flips().get(0).section());
     }
 
     @Test
@@ -298,7 +352,7 @@ class RerunLawTest {
             steps[0] = Math.max(steps[0], done);
             steps[1] = total;
         };
-        Rerun.of(before, after, RecordedCase.between(before, after), progress);
+        RecordedCase.compare(before, after, Rerun.Scope.ENVELOPE, progress);
         assertTrue(steps[0] > 0 && steps[0] <= steps[1], steps[0] + " of " + steps[1]);
     }
 }

@@ -84,7 +84,9 @@ class RunRecordLawTest {
                 record.tables().contains(new InputLine("offset_evidence.strength_tests", "offset-drop/leak-off.csv")));
         assertEquals(
                 record.results(),
-                RunRecord.results(List.of(Study.of(rebuilt).withDesign("Base").evaluate())));
+                RunRecord.results(
+                        Study.of(rebuilt).withDesign("Base").evaluate(),
+                        Study.of(rebuilt).withDesign("Base").operations()));
     }
 
     @Test

@@ -5,8 +5,6 @@ import java.util.List;
 import staunch.design.Progress;
 import staunch.design.Rerun;
 import staunch.design.RunRecord;
-import staunch.design.Study;
-import staunch.envelope.WellEnvelope;
 
 /** Runs of cases on disk, with few depths along their sections: those are not recorded. */
 final class Runs {
@@ -17,13 +15,10 @@ final class Runs {
     }
 
     static RunRecord record(CaseInput input, String... designs) {
-        List<WellEnvelope> envelopes = List.of(designs).stream()
-                .map(d -> Study.of(input.wellCase()).withDesign(d).evaluate())
-                .toList();
-        return input.record("1.0", envelopes);
+        return input.run("1.0", List.of(designs), Progress.SILENT);
     }
 
     static Rerun rerun(RunRecord before, RunRecord after) {
-        return Rerun.of(before, after, RecordedCase.between(before, after), Progress.SILENT);
+        return RecordedCase.compare(before, after, Rerun.Scope.ALL, Progress.SILENT);
     }
 }

@@ -10,7 +10,6 @@ import java.util.Map;
 import staunch.chart.ChartImage;
 import staunch.chart.Charts;
 import staunch.chart.Figure;
-import staunch.design.Attribution;
 import staunch.design.Rerun;
 import staunch.design.RunRecord;
 import staunch.design.SectionChange;
@@ -28,16 +27,6 @@ import staunch.units.UnitSystem;
 public final class RerunPage {
     /** Name of the page in its directory. */
     public static final String FILE_NAME = "rerun.html";
-
-    /** What is drawn of a section, the first of these that changed. */
-    private static final List<SectionQuantity> DRAWN = List.of(
-            SectionQuantity.DRILLED_TOLERANCE,
-            SectionQuantity.DRILLED_MARGIN,
-            SectionQuantity.SWABBED_TOLERANCE,
-            SectionQuantity.SWABBED_MARGIN,
-            SectionQuantity.FORMATION_MAASP);
-
-    private static final int MOST_DRAWN = 2;
 
     private RerunPage() {}
 
@@ -71,6 +60,7 @@ public final class RerunPage {
         root.put("library", before.library());
         root.put("answer", RerunWords.answer(rerun));
         root.put("notAttributed", rerun.notAttributed());
+        root.put("notCompared", rerun.notCompared());
         root.put("sections", table(RerunTables.sections(rerun, units)));
         root.put("causes", rerun.causes().isEmpty() ? List.of() : List.of(table(RerunTables.causes(rerun, units))));
         List<Map<String, Object>> changed = new ArrayList<>();
@@ -98,17 +88,15 @@ public final class RerunPage {
         model.put("now", RerunWords.verdictNow(section));
         List<Map<String, Object>> figures = new ArrayList<>();
         List<Map<String, Object>> tables = new ArrayList<>();
-        for (SectionQuantity quantity : DRAWN) {
-            boolean numbers = section.attribution(quantity)
-                    .map(Attribution::total)
-                    .filter(t -> t.isPresent())
-                    .isPresent();
-            if (numbers && figures.size() < MOST_DRAWN) {
-                figures.add(figure(Charts.attribution(section, quantity, units)));
-                tables.add(table(RerunTables.attribution(section, quantity, units)));
-            }
+        for (SectionQuantity quantity : RerunWords.told(section)) {
+            figures.add(figure(Charts.attribution(section, quantity, units)));
+            tables.add(table(RerunTables.attribution(section, quantity, units)));
         }
         tables.add(table(RerunTables.values(section, units)));
+        ResultTable operations = RerunTables.operations(section, units);
+        if (operations.rowCount() > 0) {
+            tables.add(table(operations));
+        }
         model.put("figures", figures);
         model.put("tables", tables);
         return model;

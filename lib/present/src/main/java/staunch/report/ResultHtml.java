@@ -231,6 +231,9 @@ public final class ResultHtml {
         if (!rerun.notAttributed().isEmpty()) {
             lines.put("not attributed", rerun.notAttributed());
         }
+        if (!rerun.notCompared().isEmpty()) {
+            lines.put("not compared", rerun.notCompared());
+        }
         List<ResultTable> tables = new ArrayList<>();
         tables.add(RerunTables.sections(rerun, units));
         if (!rerun.causes().isEmpty()) {
@@ -248,7 +251,12 @@ public final class ResultHtml {
         } else {
             lines.put("verdict", section.changed() ? "does not flip" : "nothing changed");
         }
-        return new Parts(RerunWords.name(section), lines, List.of(RerunTables.values(section, units)));
+        List<ResultTable> tables = new ArrayList<>(List.of(RerunTables.values(section, units)));
+        ResultTable operations = RerunTables.operations(section, units);
+        if (operations.rowCount() > 0) {
+            tables.add(operations);
+        }
+        return new Parts(RerunWords.name(section), lines, tables);
     }
 
     private static Parts well(WellEnvelope envelope, UnitSystem units) {

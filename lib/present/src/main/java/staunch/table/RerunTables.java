@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import staunch.design.Attribution;
 import staunch.design.Cause;
 import staunch.design.Rerun;
@@ -39,24 +40,45 @@ public final class RerunTables {
                                 + " the formation. Tolerances, margins and MAASP rounded down.");
     }
 
-    /** Every result of a section before and after, with the change. */
+    /** Every result of the envelope of a section before and after, with the change. */
     public static ResultTable values(SectionChange section, UnitSystem units) {
-        return new Rows<>(List.of(SectionQuantity.values()), units)
+        return values(
+                section,
+                Stream.of(SectionQuantity.values())
+                        .filter(q -> q.part() == SectionQuantity.Part.ENVELOPE)
+                        .toList(),
+                units,
+                RerunWords.name(section),
+                "Results rounded down, changes to nearest.");
+    }
+
+    /** What follows an influx into a section in time, before and after, where it changed; no row where nothing did. */
+    public static ResultTable operations(SectionChange section, UnitSystem units) {
+        return values(
+                section,
+                section.differing().stream()
+                        .filter(q -> q.part() != SectionQuantity.Part.ENVELOPE)
+                        .toList(),
+                units,
+                "What follows an influx, " + RerunWords.name(section),
+                "What changed alone. Limits, margins and times rounded down, loads rounded up, changes to nearest.");
+    }
+
+    private static ResultTable values(
+            SectionChange section, List<SectionQuantity> quantities, UnitSystem units, String name, String caption) {
+        return new Rows<>(quantities, units)
                 .text("Result", SectionQuantity::title)
                 .text("Before", q -> cell(section.before().map(r -> RerunWords.value(r.value(q), units))))
                 .text("After", q -> cell(section.after().map(r -> RerunWords.value(r.value(q), units))))
-                .text(
-                        "Change",
-                        q -> section.attribution(q)
-                                .map(a -> RerunWords.change(a.total(), a.measure(), units))
-                                .orElse(""))
+                .text("Change", q -> section.differing().contains(q) ? RerunWords.change(section, q, units) : "")
+                .text("Largest part", q -> RerunWords.mainCause(section, q))
                 .text(
                         "Where, before",
                         q -> cell(section.before().map(r -> r.value(q).outcome())))
                 .text(
                         "Where, after",
                         q -> cell(section.after().map(r -> r.value(q).outcome())))
-                .table(section.section() + ", design " + section.design(), "Results rounded down, changes to nearest.");
+                .table(name, caption + " Largest part: the cause that moved it most, made in sequence.");
     }
 
     /** What changed in input, methods and library, in the order in which the changes are made. */

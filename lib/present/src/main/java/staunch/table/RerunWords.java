@@ -1,12 +1,13 @@
 package staunch.table;
 
-import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import staunch.design.Attribution;
 import staunch.design.Cause;
 import staunch.design.ChangedField;
 import staunch.design.InputChange;
@@ -26,6 +27,20 @@ public final class RerunWords {
     private static final String ARROW = " → ";
     private static final int MOST_FIELDS = 4;
     private static final String AT_MOST = "at most, ";
+    private static final int MOST_TOLD = 2;
+    /** Seconds from which a time is told in hours. */
+    private static final double LONG = 7200;
+
+    private static final List<SectionQuantity> TELLING = List.of(
+            SectionQuantity.DRILLED_TOLERANCE,
+            SectionQuantity.DRILLED_MARGIN,
+            SectionQuantity.SWABBED_TOLERANCE,
+            SectionQuantity.SWABBED_MARGIN,
+            SectionQuantity.FORMATION_MAASP,
+            SectionQuantity.DRILLED_DRILLERS_MARGIN,
+            SectionQuantity.DRILLED_DRILLERS_CHOKE,
+            SectionQuantity.DRILLED_SHORTEST_WAIT,
+            SectionQuantity.DRILLED_KILL_MUD);
 
     private RerunWords() {}
 
@@ -112,17 +127,24 @@ public final class RerunWords {
         return verdict.map(v -> v.outcome().title()).orElse("no such section");
     }
 
-    /** A recorded value: its number, rounded down, or what there is in its place. */
+    /** A recorded value: its number, rounded to the safe side, or what there is in its place. */
     public static String value(ResultValue value, UnitSystem units) {
         if (value.value().isEmpty()) {
             int colon = value.outcome().indexOf(':');
             return colon < 0 ? value.outcome() : value.outcome().substring(0, colon);
         }
-        boolean required = value.quantity() == SectionQuantity.DRILLED_REQUIRED
-                || value.quantity() == SectionQuantity.SWABBED_REQUIRED;
-        String number = units.text(
-                value.value().getAsDouble(), value.measure(), required ? RoundingMode.HALF_EVEN : RoundingMode.FLOOR);
-        return (value.outcome().startsWith(AT_MOST) ? "at most " : "") + signed(number);
+        double number = value.value().getAsDouble();
+        String text = value.measure() == Measure.TIME
+                ? units.duration(number)
+                : whole(value.measure(), units)
+                        .text(number, value.measure(), value.quantity().rounding());
+        return (value.outcome().startsWith(AT_MOST) ? "at most " : "") + signed(text);
+    }
+
+    /** How much a result of a section changed, with its sign; empty where that is no number. */
+    public static String change(SectionChange section, SectionQuantity quantity, UnitSystem units) {
+        SectionChange.Difference difference = section.difference(quantity);
+        return change(difference.value(), difference.measure(), units);
     }
 
     /** A change with its sign; empty where it is no number. */
@@ -130,8 +152,40 @@ public final class RerunWords {
         if (change.isEmpty()) {
             return "";
         }
-        String text = units.text(change.getAsDouble(), measure);
+        UnitSystem shown = measure == Measure.TIME && Math.abs(change.getAsDouble()) >= LONG ? units.inHours() : units;
+        String text = whole(measure, shown).text(change.getAsDouble(), measure);
         return change.getAsDouble() > 0 ? "+" + text : signed(text);
+    }
+
+    /** A number that measures nothing is a count of strokes. */
+    private static UnitSystem whole(Measure measure, UnitSystem units) {
+        return measure == Measure.NUMBER ? units.with(measure, "1", 0) : units;
+    }
+
+    /** Cause with the largest part in sequence; empty where it cannot be told. */
+    static String mainCause(SectionChange section, SectionQuantity quantity) {
+        List<Attribution.Share> shares =
+                section.attribution(quantity).map(Attribution::shares).orElse(List.of());
+        if (shares.stream().anyMatch(s -> s.inSequence().isEmpty())) {
+            return "";
+        }
+        return shares.stream()
+                .filter(s -> s.inSequence().getAsDouble() != 0)
+                .max(Comparator.comparingDouble(s -> Math.abs(s.inSequence().getAsDouble())))
+                .map(Attribution.Share::cause)
+                .orElse("");
+    }
+
+    /** Results whose change is worth to be shared out: at most two, those of the envelope before what follows an influx. */
+    public static List<SectionQuantity> told(SectionChange section) {
+        List<SectionQuantity> order = new ArrayList<>(TELLING);
+        section.differing().stream().filter(q -> !order.contains(q)).forEach(order::add);
+        return order.stream()
+                .filter(q -> section.attribution(q)
+                        .filter(a -> a.total().isPresent() && a.total().getAsDouble() != 0)
+                        .isPresent())
+                .limit(MOST_TOLD)
+                .toList();
     }
 
     /** With the sign that tables print. */

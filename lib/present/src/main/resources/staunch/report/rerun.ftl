@@ -32,6 +32,7 @@ ${css}
 <h2>Answer</h2>
 <p class="answer">${answer}</p>
 <#if notAttributed?has_content><p>Nothing is attributed: ${notAttributed}.</p></#if>
+<#if notCompared?has_content><p>Not compared: ${notCompared}.</p></#if>
 <@table sections/>
 <#list causes as c><@table c/></#list>
 </section>

@@ -86,14 +86,14 @@ class RerunTablesTest {
                 new ChangedField("pressure", "", "", "50000 kPaa", Optional.of(Measure.PRESSURE_ABSOLUTE)));
         Cause mud =
                 cause(MUD, new ChangedField("density", "", "1500 kg/m3", "1560 kg/m3", Optional.of(Measure.DENSITY)));
-        return new Rerun("Invented", List.of(test, mud), List.of(section()), "");
+        return new Rerun("Invented", List.of(test, mud), List.of(section()), "", "");
     }
 
     @Test
     void theAnswerNamesTheFlipAndItsCause() {
         assertEquals("One verdict flips: 8 1/2 in (Base), fails → holds.", RerunWords.answer(rerun()));
         assertEquals("Turned by " + TEST + " alone.", RerunWords.turnedBy(section()));
-        assertTrue(RerunWords.answer(new Rerun("Invented", List.of(), List.of(), ""))
+        assertTrue(RerunWords.answer(new Rerun("Invented", List.of(), List.of(), "", ""))
                 .startsWith("Nothing changed"));
     }
 
