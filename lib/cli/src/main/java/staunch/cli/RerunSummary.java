@@ -1,5 +1,6 @@
 package staunch.cli;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import staunch.design.Cause;
 import staunch.design.Rerun;
@@ -78,14 +79,18 @@ final class RerunSummary {
             line("  " + RerunWords.verdictNow(section));
         }
         SectionQuantity.Part told = SectionQuantity.Part.ENVELOPE;
-        for (SectionQuantity quantity : section.differing()) {
+        List<SectionQuantity> visible = RerunWords.visible(section, units);
+        if (visible.isEmpty() && section.after().isPresent()) {
+            line("  by less than is shown");
+        }
+        for (SectionQuantity quantity : visible) {
             if (quantity.part() != told) {
                 told = quantity.part();
                 line("  " + told.title() + ":");
             }
             value(quantity, section);
         }
-        RerunWords.told(section).forEach(q -> shares(RerunTables.attribution(section, q, units)));
+        RerunWords.told(section, units).forEach(q -> shares(RerunTables.attribution(section, q, units)));
     }
 
     private void value(SectionQuantity quantity, SectionChange section) {

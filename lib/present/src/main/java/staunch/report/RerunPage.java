@@ -88,7 +88,7 @@ public final class RerunPage {
         model.put("now", RerunWords.verdictNow(section));
         List<Map<String, Object>> figures = new ArrayList<>();
         List<Map<String, Object>> tables = new ArrayList<>();
-        for (SectionQuantity quantity : RerunWords.told(section)) {
+        for (SectionQuantity quantity : RerunWords.told(section, units)) {
             figures.add(figure(Charts.attribution(section, quantity, units)));
             tables.add(table(RerunTables.attribution(section, quantity, units)));
         }

@@ -52,11 +52,12 @@ public final class RerunTables {
                 "Results rounded down, changes to nearest.");
     }
 
-    /** What follows an influx into a section in time, before and after, where it changed; no row where nothing did. */
+    /** What follows an influx into a section in time, before and after, where it changed by as much as is shown; no row
+     * where nothing did. */
     public static ResultTable operations(SectionChange section, UnitSystem units) {
         return values(
                 section,
-                section.differing().stream()
+                RerunWords.visible(section, units).stream()
                         .filter(q -> q.part() != SectionQuantity.Part.ENVELOPE)
                         .toList(),
                 units,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import staunch.design.Attribution;
 import staunch.design.Cause;
 import staunch.design.ChangedField;
@@ -144,7 +145,12 @@ public final class RerunWords {
     /** How much a result of a section changed, with its sign; empty where that is no number. */
     public static String change(SectionChange section, SectionQuantity quantity, UnitSystem units) {
         SectionChange.Difference difference = section.difference(quantity);
-        return change(difference.value(), difference.measure(), units);
+        boolean hours = difference.measure() == Measure.TIME
+                && Stream.of(section.before(), section.after())
+                        .flatMap(Optional::stream)
+                        .mapToDouble(r -> r.value(quantity).value().orElse(0))
+                        .anyMatch(t -> t >= LONG);
+        return change(difference.value(), difference.measure(), hours ? units.inHours() : units);
     }
 
     /** A change with its sign; empty where it is no number. */
@@ -152,8 +158,7 @@ public final class RerunWords {
         if (change.isEmpty()) {
             return "";
         }
-        UnitSystem shown = measure == Measure.TIME && Math.abs(change.getAsDouble()) >= LONG ? units.inHours() : units;
-        String text = whole(measure, shown).text(change.getAsDouble(), measure);
+        String text = whole(measure, units).text(change.getAsDouble(), measure);
         return change.getAsDouble() > 0 ? "+" + text : signed(text);
     }
 
@@ -176,10 +181,24 @@ public final class RerunWords {
                 .orElse("");
     }
 
+    /** Results of a section that differ by as much as is shown, in their order. */
+    public static List<SectionQuantity> visible(SectionChange section, UnitSystem units) {
+        return section.differing().stream()
+                .filter(q -> !shown(section.before().orElseThrow().value(q), units)
+                        .equals(shown(section.after().orElseThrow().value(q), units)))
+                .toList();
+    }
+
+    private static List<String> shown(ResultValue value, UnitSystem units) {
+        return List.of(value(value, units), value.outcome());
+    }
+
     /** Results whose change is worth to be shared out: at most two, those of the envelope before what follows an influx. */
-    public static List<SectionQuantity> told(SectionChange section) {
+    public static List<SectionQuantity> told(SectionChange section, UnitSystem units) {
+        List<SectionQuantity> visible = visible(section, units);
         List<SectionQuantity> order = new ArrayList<>(TELLING);
-        section.differing().stream().filter(q -> !order.contains(q)).forEach(order::add);
+        order.retainAll(visible);
+        visible.stream().filter(q -> !order.contains(q)).forEach(order::add);
         return order.stream()
                 .filter(q -> section.attribution(q)
                         .filter(a -> a.total().isPresent() && a.total().getAsDouble() != 0)
