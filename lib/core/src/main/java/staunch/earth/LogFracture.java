@@ -69,12 +69,14 @@ public record LogFracture(
         for (LogPressure.Row row : well.logged().log().get().rows()) {
             double z = row.verticalDepth();
             PressureEstimate pore = row.pressure();
+            // F = K S + (1 − K) P falls with P where K is above one.
             rows.add(new Row(
                     z,
                     new PressureEstimate(
-                            strength(overburden.lowOrLikely(), z, pore.low(), least),
+                            strength(overburden.lowOrLikely(), z, least > 1 ? pore.high() : pore.low(), least),
                             strength(overburden.likely(), z, pore.likely(), mean),
-                            strength(overburden.highOrLikely(), z, pore.high(), greatest))));
+                            strength(
+                                    overburden.highOrLikely(), z, greatest > 1 ? pore.low() : pore.high(), greatest))));
         }
         boolean poisson = mean >= 0.05 / 0.95 && mean <= 1;
         return Optional.of(new LogFracture(

@@ -1,5 +1,7 @@
 package staunch.ingest;
 
+import java.util.regex.Pattern;
+
 /**
  * A cell of a table as written.
  *
@@ -9,7 +11,14 @@ package staunch.ingest;
 record Cell(String text, boolean number) {
     static final Cell EMPTY = new Cell("", false);
 
+    private static final Pattern AROUND = Pattern.compile("^[\\s\\p{Z}\\uFEFF]+|[\\s\\p{Z}\\uFEFF]+$");
+
+    /** Without spaces around it, also such as do not break a line. */
+    static String bare(String written) {
+        return AROUND.matcher(written).replaceAll("");
+    }
+
     static Cell text(String written) {
-        return new Cell(written.strip(), false);
+        return new Cell(bare(written), false);
     }
 }

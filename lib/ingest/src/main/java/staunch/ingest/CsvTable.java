@@ -57,18 +57,19 @@ final class CsvTable {
         try (CSVParser parser = CSVParser.parse(text + "\n", format)) {
             return rows(parser);
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            Matcher line = LINE.matcher(cause(e));
             throw stop(
-                    line.find() ? Integer.parseInt(line.group(1)) : 1,
+                    line(e),
                     "",
                     "is not CSV: a quoted cell is not closed or goes on behind its quote",
                     "check the quotes");
         }
     }
 
-    private static String cause(Exception e) {
+    /** Line that the parser of CSV complains of. */
+    static int line(Exception e) {
         Throwable cause = e.getCause() == null ? e : e.getCause();
-        return String.valueOf(cause.getMessage()).replaceAll("\\s+", " ");
+        Matcher line = LINE.matcher(String.valueOf(cause.getMessage()).replaceAll("\\s+", " "));
+        return line.find() ? Integer.parseInt(line.group(1)) : 1;
     }
 
     private List<Item.Mapping> rows(CSVParser parser) {

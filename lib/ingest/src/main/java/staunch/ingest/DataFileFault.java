@@ -3,6 +3,8 @@ package staunch.ingest;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** A data file that cannot be used: every problem found, with file, line and place. Nothing of the file is kept. */
 public final class DataFileFault extends Exception {
@@ -19,7 +21,12 @@ public final class DataFileFault extends Exception {
      * @param problem what is wrong
      * @param advice what to do
      */
-    public record Problem(String file, int line, String place, String problem, String advice) {
+    public record Problem(String file, int line, String place, Wording problem, Wording advice) {
+        /** A problem that names no quantity. */
+        public Problem(String file, int line, String place, String problem, String advice) {
+            this(file, line, place, new Wording(problem, List.of()), new Wording(advice, List.of()));
+        }
+
         public Problem {
             Objects.requireNonNull(file, "file");
             Objects.requireNonNull(place, "place");
@@ -27,15 +34,20 @@ public final class DataFileFault extends Exception {
             Objects.requireNonNull(advice, "advice");
         }
 
-        /** The whole problem in one line. */
+        /** The whole problem in one line, in SI units. */
         public String text() {
+            return text(UnitSystem.SI);
+        }
+
+        /** The whole problem in one line. */
+        public String text(UnitSystem units) {
             // What is quoted from a damaged file may hold characters that would garble the message.
             return (file
                             + (line > 0 ? ":" + line : "")
                             + (place.isEmpty() ? "" : ": " + place)
                             + ": "
-                            + problem
-                            + (advice.isEmpty() ? "" : "; " + advice))
+                            + problem.in(units)
+                            + (advice.text().isEmpty() ? "" : "; " + advice.in(units)))
                     .replaceAll("\\p{Cntrl}", "?");
         }
     }

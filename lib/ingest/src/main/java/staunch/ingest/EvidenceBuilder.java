@@ -23,6 +23,7 @@ import staunch.earth.DensityLog;
 import staunch.earth.DepthMatching;
 import staunch.earth.DrillingEvent;
 import staunch.earth.EarthModel;
+import staunch.earth.EvidenceDoubt;
 import staunch.earth.EvidenceTransfer;
 import staunch.earth.EvidenceUse;
 import staunch.earth.FormationTop;
@@ -62,11 +63,16 @@ final class EvidenceBuilder {
      */
     private static final double DEEP = 9000;
 
+    private static final int MOST_ROWS = 2000;
     private static final double RATIO_CONFLICT = 0.1;
     private static final double PRESSURE_CONFLICT = 2e6;
 
     private static final Spikes.Asked<StrengthTest> TESTS =
             new Spikes.Asked<>(StrengthTest::verticalDepth, StrengthTest::pressure, StrengthTest::name);
+    private static final Spikes.Asked<OffsetEvidence.Pumped> PUMPED = new Spikes.Asked<>(
+            p -> p.column().verticalDepth(),
+            p -> p.pick().atFormation(p.column()),
+            p -> p.pick().test().name());
     private static final Spikes.Asked<PressurePoint> POINTS =
             new Spikes.Asked<>(PressurePoint::verticalDepth, PressurePoint::pressure, PressurePoint::name);
     private static final Spikes.Asked<DrillingEvent> MET =
@@ -87,6 +93,11 @@ final class EvidenceBuilder {
     private final Map<String, List<DrillingEvent>> events = new HashMap<>();
     private final LogBuilder logs;
     private final List<OffsetEvidence.Log> shownLogs = new ArrayList<>();
+
+    /** What is known of each well besides the tables, to hold their readings against. */
+    private final Map<String, OffsetWell> surroundings = new HashMap<>();
+
+    private final Duplicates duplicates = new Duplicates();
 
     EvidenceBuilder(
             Fields block,
@@ -131,7 +142,7 @@ final class EvidenceBuilder {
                 logs.recorded(recorded.logs());
             });
         } else {
-            read(sites);
+            read(known, sites);
         }
         if (!log.isEmpty()) {
             return Optional.empty();
@@ -229,12 +240,10 @@ final class EvidenceBuilder {
                         ownTests.stream().map(StrengthTest::verticalDepth),
                         ownEvents.stream().map(DrillingEvent::verticalDepth))
                 .reduce(well.site().datum().groundOrSeabedDepth() + DEEP, Math::max);
-        Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
-        Overburden law = overburden(well.site().datum(), sediment);
         NormalPressure normal = new NormalPressure(well.site().datum(), block.needAmount("water_density"));
         Optional<WellLog> curves = logs.of(name);
         Optional<DensityLog> density = logs.density(well.fields(), curves);
-        Range overburden = density.map(d -> law.along(d, deepest)).orElseGet(() -> law.withoutLog(deepest));
+        Range overburden = overburden(well, density, deepest);
         Optional<LogPressure> pressure = logs.pressure(well.fields(), curves, normal, overburden, ownPoints);
         boolean common = density.isEmpty() && !well.fields().has("sediment");
         OffsetWell offset = new OffsetWell(
@@ -249,6 +258,31 @@ final class EvidenceBuilder {
                 new OffsetWell.Logged(common, pressure, List.of()));
         curves.ifPresent(c -> shownLogs.add(logs.shown(well.fields(), c, density, offset)));
         return offset;
+    }
+
+    private Range overburden(Known well, Optional<DensityLog> density, double deepest) {
+        Fields sediment = well.fields().nested("sediment").orElseGet(() -> block.needNested("sediment"));
+        Overburden law = overburden(well.site().datum(), sediment);
+        return density.map(d -> law.along(d, deepest)).orElseGet(() -> law.withoutLog(deepest));
+    }
+
+    /** What readings are held against; hydrostatic pressure where the pore pressure comes from readings itself. */
+    private OffsetWell surroundings(Known well) {
+        NormalPressure normal = new NormalPressure(well.site().datum(), block.needAmount("water_density"));
+        double ground = well.site().datum().groundOrSeabedDepth();
+        Optional<DensityLog> density =
+                logs.density(well.fields(), logs.of(well.site().name()));
+        return new OffsetWell(
+                well.site().name(),
+                well.distance(),
+                normal,
+                overburden(well, density, ground + DEEP).likely(),
+                well.porePressure()
+                        .map(Range::likely)
+                        .orElseGet(() -> normal.profile(Math.max(normal.waterLevel(), ground), ground + DEEP)),
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private Overburden overburden(Datum where, Fields sediment) {
@@ -288,10 +322,12 @@ final class EvidenceBuilder {
 
     // --- Tables
 
-    private void read(Map<String, OffsetSite> sites) {
+    private void read(Map<String, Known> known, Map<String, OffsetSite> sites) {
         Set<String> taken = new HashSet<>();
-        block.rows("tables").forEach(f -> files(f, taken, (path, shown) -> read(f, path, shown, sites)));
         block.rows(LogBuilder.LOGS).forEach(f -> files(f, taken, (path, shown) -> logs.read(f, path, shown, sites)));
+        known.forEach((name, well) -> log.attempt(well.fields().place(), () -> surroundings(well))
+                .ifPresent(around -> surroundings.put(name, around)));
+        block.rows("tables").forEach(f -> files(f, taken, (path, shown) -> read(f, path, shown, sites)));
         for (Drop drop : drops) {
             checkTaken(drop, taken);
         }
@@ -309,6 +345,13 @@ final class EvidenceBuilder {
                 .ifPresent(name -> log.attempt(name.place(), () -> directory.data(name))
                         .ifPresent(path -> reader.accept(path, directory.relative(name))));
         f.text("drop").ifPresent(name -> {
+            if (!name.equals(Path.of(name.replace('\\', '/')).getFileName().toString())) {
+                log.add(
+                        f.place("drop"),
+                        name,
+                        "\"" + name + "\" is not the name of a file",
+                        "give the name alone, as it stands in the folder");
+            }
             for (Drop drop : drops) {
                 Path path = drop.files().get(name);
                 if (path != null) {
@@ -330,7 +373,7 @@ final class EvidenceBuilder {
                 .flatMap(Optional::stream)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        if (drop.files().isEmpty()) {
+        if (drop.files().isEmpty() && log.isEmpty()) {
             log.add(new Place(drop.name(), 0, ""), "", "holds no data", "the tables of the case are " + known);
         }
         for (String file : drop.files().keySet()) {
@@ -354,39 +397,53 @@ final class EvidenceBuilder {
                 files.add(new InputLine("offset_evidence." + recorded, shown));
                 switch (holds) {
                     case EvidenceRows.TESTS:
+                        RowDoubts testDoubts = new RowDoubts(surroundings, EvidenceDoubt.Reading.STRENGTH);
                         OffsetRows<StrengthTest> read =
-                                OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites);
+                                OffsetTables.strengthTests(path, format(f), strengthColumns(f), sites, testDoubts);
+                        warnings.addAll(testDoubts.warnings(shown));
                         warnings.addAll(Spikes.of(shown, read, t -> t.standing().title(), TESTS));
-                        return keep(read, shown, t -> keepTest(t.well(), t.value()), StrengthTest::source);
+                        return keep(
+                                duplicates.without(
+                                        shown, read, t -> t.standing().title(), TESTS, warnings),
+                                shown,
+                                t -> keepTest(t.well(), t.value()),
+                                StrengthTest::source);
                     case "losses", "kicks", "mud_weights":
-                        OffsetRows<DrillingEvent> met =
-                                OffsetTables.events(path, format(f), eventColumns(f), EVENTS.get(holds), sites);
+                        RowDoubts eventDoubts = new RowDoubts(surroundings, EvidenceDoubt.Reading.MUD);
+                        OffsetRows<DrillingEvent> met = OffsetTables.events(
+                                path, format(f), eventColumns(f), EVENTS.get(holds), sites, eventDoubts);
+                        warnings.addAll(eventDoubts.warnings(shown));
                         warnings.addAll(Spikes.of(shown, met, e -> "", MET));
                         return keep(
-                                met,
+                                duplicates.without(shown, met, e -> e.type().title(), MET, warnings),
                                 shown,
                                 e -> events.computeIfAbsent(e.well(), n -> new ArrayList<>())
                                         .add(EvidenceRows.rounded(e.value())),
                                 DrillingEvent::source);
                     case "pumping_curves":
+                        RowDoubts curveDoubts = new RowDoubts(surroundings, EvidenceDoubt.Reading.STRENGTH);
+                        OffsetRows<OffsetEvidence.Pumped> curves = OffsetTables.pumpingTests(
+                                path, format(f), pumpingColumns(f), leakOff(f), sites, curveDoubts);
+                        warnings.addAll(curveDoubts.warnings(shown));
                         return keepPumped(
-                                OffsetTables.pumpingTests(path, format(f), pumpingColumns(f), leakOff(f), sites),
+                                duplicates.without(
+                                        shown, curves, p -> p.pick().standing().title(), PUMPED, warnings),
                                 shown);
                     default:
+                        RowDoubts pointDoubts = new RowDoubts(surroundings, EvidenceDoubt.Reading.FORMATION_PRESSURE);
                         OffsetRows<PressurePoint> measured =
-                                OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites);
+                                OffsetTables.pressurePoints(path, format(f), pointColumns(f), sites, pointDoubts);
+                        warnings.addAll(pointDoubts.warnings(shown));
                         warnings.addAll(Spikes.of(shown, measured, p -> "", POINTS));
                         return keep(
-                                measured,
+                                duplicates.without(shown, measured, p -> EvidenceRows.POINTS, POINTS, warnings),
                                 shown,
                                 p -> points.computeIfAbsent(p.well(), n -> new ArrayList<>())
                                         .add(EvidenceRows.rounded(p.value())),
                                 PressurePoint::source);
                 }
             } catch (DataFileFault e) {
-                for (DataFileFault.Problem p : e.problems()) {
-                    log.add(new Place(shown, p.line(), p.place()), "", p.problem(), p.advice());
-                }
+                log.add(shown, e);
                 throw new FaultLog.Incomplete();
             }
         });
@@ -394,6 +451,14 @@ final class EvidenceBuilder {
 
     private <T> boolean keep(
             OffsetRows<T> rows, String shown, Consumer<OffsetRows.Row<T>> into, Function<T, Source> source) {
+        if (rows.rows().size() > MOST_ROWS) {
+            log.add(
+                    new Place(shown, 0, ""),
+                    "",
+                    "holds " + rows.rows().size() + " readings, more than " + MOST_ROWS,
+                    "thin it out: each is weighed against every other");
+            throw new FaultLog.Incomplete();
+        }
         for (OffsetRows.Row<T> row : rows.rows()) {
             into.accept(row);
             for (OffsetRows.Written cell : row.cells()) {
@@ -404,7 +469,10 @@ final class EvidenceBuilder {
         }
         for (OffsetRows.LeftOut row : rows.leftOut()) {
             warnings.add(new Warning(
-                    shown, "line " + row.line() + " of " + row.well() + " is left out: " + row.reason() + "."));
+                    shown, row.reason().within("line " + row.line() + " of " + row.well() + " is left out: ", ".")));
+        }
+        if (rows.rows().isEmpty() && rows.leftOut().isEmpty()) {
+            warnings.add(new Warning(shown, "holds no rows below its heading: nothing of it counts."));
         }
         return true;
     }

@@ -37,6 +37,17 @@ final class FaultLog {
         add(place, "", fault.text(units), "");
     }
 
+    /** Every problem of a data file, under the name by which it is shown. */
+    void add(String shown, DataFileFault fault) {
+        for (DataFileFault.Problem p : fault.problems()) {
+            add(
+                    new Place(shown, p.line(), p.place()),
+                    "",
+                    p.problem().in(units),
+                    p.advice().in(units));
+        }
+    }
+
     boolean isEmpty() {
         return faults.isEmpty();
     }

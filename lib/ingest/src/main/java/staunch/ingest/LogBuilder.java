@@ -76,9 +76,7 @@ final class LogBuilder {
                 files.add(new InputLine("offset_evidence." + EvidenceRows.LOGS + "[" + well + "]", shown));
                 return true;
             } catch (DataFileFault e) {
-                for (DataFileFault.Problem p : e.problems()) {
-                    log.add(new Place(shown, p.line(), p.place()), "", p.problem(), p.advice());
-                }
+                log.add(shown, e);
                 throw new FaultLog.Incomplete();
             }
         });

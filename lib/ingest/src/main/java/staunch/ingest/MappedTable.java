@@ -19,13 +19,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import staunch.units.Amount;
 import staunch.units.Fault;
 import staunch.units.Measure;
 import staunch.units.Quantity;
+import staunch.units.RangeFault;
 import staunch.units.Source;
+import staunch.units.UnitFault;
+import staunch.units.Wording;
 
 /** Reads a table by the columns that its user names. All problems of the table are found before it is refused. */
 final class MappedTable {
@@ -34,6 +39,11 @@ final class MappedTable {
     private static final double ABSENT = 1e30;
     private static final Pattern DATE = Pattern.compile("\\d{4}-\\d\\d-\\d\\d(T.*)?");
     private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+([.,]\\d+)?([eE][+-]?\\d+)?");
+    private static final Pattern THOUSANDS = Pattern.compile("[+-]?\\d{1,3}([,'’ \\u00A0\\u202F]\\d{3})+(\\.\\d+)?");
+    /** The numbers that the trade puts where it has none. */
+    private static final Pattern FILLER = Pattern.compile("-9+(\\.(0+|25))?");
+
+    private static final int MOST_SHOWN = 200;
     private static final Pattern COMMA = Pattern.compile("[+-]?[\\d.]+,\\d+");
 
     private final String file;
@@ -56,6 +66,10 @@ final class MappedTable {
     /** A column that a reader needs, with what it must measure; null for text. */
     record Needed(TableColumn column, Measure measure) {}
 
+    static Wording plain(String text) {
+        return new Wording(text, List.of());
+    }
+
     private static class Stop extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
@@ -75,13 +89,19 @@ final class MappedTable {
 
     private static final class Bad extends Stop {
         private static final long serialVersionUID = 1L;
+        private final transient Wording problem;
+        private final transient Wording advice;
         private final String column;
-        private final String advice;
 
-        Bad(String column, String problem, String advice) {
-            super(problem);
+        Bad(String column, Wording problem, Wording advice) {
+            super(problem.text());
+            this.problem = problem;
             this.column = column;
             this.advice = advice;
+        }
+
+        Bad(String column, String problem, String advice) {
+            this(column, plain(problem), plain(advice));
         }
     }
 
@@ -158,7 +178,7 @@ final class MappedTable {
         return new DataFileFault(new DataFileFault.Problem(file, 0, "", problem, advice));
     }
 
-    private void bad(int line, String well, String place, String problem, String advice) {
+    private void bad(int line, String well, String place, Wording problem, Wording advice) {
         bad.add(new DataFileFault.Problem(file, line, place, problem, advice));
         badWells.put(line, well);
     }
@@ -177,7 +197,12 @@ final class MappedTable {
                 reading.take(record.stream().map(Cell::text).toList(), (int) parser.getCurrentLineNumber());
             }
         } catch (IOException | UncheckedIOException | IllegalStateException e) {
-            throw refused(file, "is not a table in CSV: " + e.getMessage(), "check the quotes");
+            throw new DataFileFault(new DataFileFault.Problem(
+                    file,
+                    CsvTable.line(e),
+                    "",
+                    "is not CSV: a quoted cell is not closed or goes on behind its quote",
+                    "check the quotes"));
         }
     }
 
@@ -209,8 +234,8 @@ final class MappedTable {
                             line,
                             "",
                             "",
-                            "has " + cells.size() + " cells where the heading has " + width,
-                            "check delimiter and decimal mark");
+                            plain("has " + cells.size() + " cells where the heading has " + width),
+                            plain("check delimiter and decimal mark"));
                 } else {
                     row(new Row(cells, line), well, needed, reader, rows, leftOut);
                 }
@@ -229,7 +254,8 @@ final class MappedTable {
             }
             for (DataFileFault.Problem p : bad) {
                 String place = p.place().isEmpty() ? "" : p.place() + ": ";
-                leftOut.add(new OffsetRows.LeftOut(p.line(), badWells.get(p.line()), place + p.problem()));
+                leftOut.add(new OffsetRows.LeftOut(
+                        p.line(), badWells.get(p.line()), p.problem().within(place, "")));
             }
             leftOut.sort(Comparator.comparingInt(OffsetRows.LeftOut::line));
             return new OffsetRows<>(file, rows, leftOut);
@@ -240,7 +266,22 @@ final class MappedTable {
         List<DataFileFault.Problem> problems = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (Cell cell : cells) {
-            names.add(cell.text().replace("\ufeff", "").strip());
+            names.add(cell.text());
+        }
+        if (needed.stream().noneMatch(n -> names.contains(n.column().heading()))) {
+            throw new DataFileFault(new DataFileFault.Problem(
+                    file,
+                    line,
+                    "",
+                    "has none of the columns "
+                            + needed.stream()
+                                    .map(n -> n.column().heading())
+                                    .distinct()
+                                    .collect(Collectors.joining(", ")),
+                    names.size() == 1
+                            ? "its first line reads \"" + shortened(names.get(0))
+                                    + "\": check the delimiter, and whether that is the heading"
+                            : "its columns are " + shortened(String.join(", ", names))));
         }
         for (Needed n : needed) {
             String heading = n.column().heading();
@@ -251,7 +292,7 @@ final class MappedTable {
                         line,
                         heading,
                         "is not a column of the table",
-                        "its columns are " + String.join(", ", names)));
+                        "its columns are " + shortened(String.join(", ", names))));
             } else if (names.lastIndexOf(heading) != at) {
                 problems.add(new DataFileFault.Problem(
                         file, line, heading, "is a column given twice", "rename one of them"));
@@ -270,6 +311,11 @@ final class MappedTable {
         if (!problems.isEmpty()) {
             throw new DataFileFault(problems);
         }
+    }
+
+    private static String shortened(String text) {
+        String plain = text.replace("\t", "<tab>").replaceAll("\\p{Cntrl}", "?");
+        return plain.length() <= MOST_SHOWN ? plain : plain.substring(0, MOST_SHOWN) + " …";
     }
 
     /** A row of data taken for one of units would be lost without a word. */
@@ -310,9 +356,9 @@ final class MappedTable {
         } catch (Skip e) {
             leftOut.add(new OffsetRows.LeftOut(row.line, name, e.getMessage()));
         } catch (Bad e) {
-            bad(row.line, name, e.column, e.getMessage(), e.advice);
+            bad(row.line, name, e.column, e.problem, e.advice);
         } catch (Fault e) {
-            bad(row.line, name, row.last, e.getMessage(), "");
+            bad(row.line, name, row.last, e.wording(), plain(""));
         }
     }
 
@@ -321,6 +367,7 @@ final class MappedTable {
         private final List<Cell> cells;
         private final int line;
         private final List<OffsetRows.Written> used = new ArrayList<>();
+        private final Map<String, Double> values = new HashMap<>();
         private String last = "";
 
         private Row(List<Cell> cells, int line) {
@@ -369,12 +416,54 @@ final class MappedTable {
                 }
                 number = number.replace(',', '.');
             }
-            Quantity quantity = Quantity.parse(last, number + " " + column.unit());
+            Quantity quantity;
+            try {
+                quantity = Quantity.parse(last, number + " " + column.unit());
+            } catch (UnitFault e) {
+                throw new Bad(
+                        last,
+                        "\"" + cell.get() + "\" is not a number",
+                        THOUSANDS.matcher(number).matches()
+                                ? "write it without thousands separators"
+                                : "write the number alone, in " + column.unit()
+                                        + ", or name it as a sign for a missing value");
+            }
             if (Math.abs(quantity.value()) >= ABSENT) {
                 return OptionalDouble.empty();
             }
             used.add(new OffsetRows.Written(last, (cell.get() + " " + column.unit()).strip()));
-            return OptionalDouble.of(quantity.si(last, measure));
+            values.put(last, quantity.value());
+            try {
+                return OptionalDouble.of(quantity.si(last, measure));
+            } catch (RangeFault e) {
+                throw new Bad(
+                        last,
+                        Wording.of(cited(column) + " lies below {}", new Amount(e.lowest(), measure, 6)),
+                        plain(
+                                FILLER.matcher(number).matches()
+                                        ? "name it as a sign for a missing value, if it is one"
+                                        : "check it and its unit"));
+            }
+        }
+
+        /** Says which column is to blame for what is found wrong from here on. */
+        void about(TableColumn column) {
+            last = column.heading();
+        }
+
+        /** Number as written, of a column that was read. */
+        double written(TableColumn column) {
+            return values.get(column.heading());
+        }
+
+        /** Number as written and unit, of a column that was read. */
+        String cited(TableColumn column) {
+            // The quotes part number and unit, so that no quantity of a message is found in what it cites.
+            return "\"" + cell(column).text() + "\" " + column.unit();
+        }
+
+        int line() {
+            return line;
         }
 
         /** Number in SI; the row is left out where it is missing. */
@@ -406,6 +495,11 @@ final class MappedTable {
 
         /** Exception that refuses the file because of this row. */
         RuntimeException problem(TableColumn column, String problem, String advice) {
+            return new Bad(column.heading(), problem, advice);
+        }
+
+        /** The same, with quantities. */
+        RuntimeException problem(TableColumn column, Wording problem, Wording advice) {
             return new Bad(column.heading(), problem, advice);
         }
 

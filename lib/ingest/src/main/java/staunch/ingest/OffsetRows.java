@@ -2,6 +2,7 @@ package staunch.ingest;
 
 import java.util.List;
 import java.util.Objects;
+import staunch.units.Wording;
 
 /**
  * What a table of offset wells held: every row is either here or left out with a reason.
@@ -54,7 +55,12 @@ public record OffsetRows<T>(String file, List<Row<T>> rows, List<LeftOut> leftOu
      * @param well name of the wellbore
      * @param reason why not
      */
-    public record LeftOut(int line, String well, String reason) {
+    public record LeftOut(int line, String well, Wording reason) {
+        /** A reason that names no quantity. */
+        LeftOut(int line, String well, String reason) {
+            this(line, well, new Wording(reason, List.of()));
+        }
+
         public LeftOut {
             Objects.requireNonNull(well, "well");
             Objects.requireNonNull(reason, "reason");

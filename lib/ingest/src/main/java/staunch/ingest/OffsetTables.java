@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import staunch.earth.DrillingEvent;
 import staunch.earth.LeakOffMethod;
@@ -27,6 +28,7 @@ import staunch.units.Measure;
 import staunch.units.Physics;
 import staunch.units.Si;
 import staunch.units.Source;
+import staunch.units.Wording;
 import staunch.well.Datum;
 import staunch.well.WellPath;
 
@@ -36,6 +38,11 @@ import staunch.well.WellPath;
  * left out and listed.
  */
 public final class OffsetTables {
+    /** Vertical depths that the records of the evidence take, m. */
+    private static final double SHALLOWEST = 1;
+
+    private static final double DEEPEST = 20_000;
+
     private OffsetTables() {}
 
     /**
@@ -179,6 +186,12 @@ public final class OffsetTables {
     public static OffsetRows<StrengthTest> strengthTests(
             Path path, TableFormat format, StrengthColumns columns, Map<String, OffsetSite> sites)
             throws DataFileFault {
+        return strengthTests(path, format, columns, sites, RowDoubts.none());
+    }
+
+    static OffsetRows<StrengthTest> strengthTests(
+            Path path, TableFormat format, StrengthColumns columns, Map<String, OffsetSite> sites, RowDoubts doubts)
+            throws DataFileFault {
         List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
         add(needed, columns.depth());
         add(needed, columns.pressure());
@@ -195,10 +208,12 @@ public final class OffsetTables {
             double value = value(row, columns.pressure());
             double depth = verticalDepth(row, columns.depth(), site);
             String name = standing.title() + " at " + Math.round(depth) + " m";
+            double atDepth = pressure(row, columns.pressure(), value, depth, site);
+            doubts.judge(row, columns.depth(), columns.pressure(), new RowDoubts.Reading(site.name(), depth, atDepth));
             return new StrengthTest(
                     columns.labels().name(row, name),
                     depth,
-                    pressure(row, columns.pressure(), value, depth, site),
+                    atDepth,
                     standing,
                     mud,
                     columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
@@ -251,6 +266,17 @@ public final class OffsetTables {
     public static OffsetRows<OffsetEvidence.Pumped> pumpingTests(
             Path path, TableFormat format, PumpingColumns columns, LeakOffMethod method, Map<String, OffsetSite> sites)
             throws DataFileFault {
+        return pumpingTests(path, format, columns, method, sites, RowDoubts.none());
+    }
+
+    static OffsetRows<OffsetEvidence.Pumped> pumpingTests(
+            Path path,
+            TableFormat format,
+            PumpingColumns columns,
+            LeakOffMethod method,
+            Map<String, OffsetSite> sites,
+            RowDoubts doubts)
+            throws DataFileFault {
         List<MappedTable.Needed> needed = new ArrayList<>(List.of(
                 text(columns.well()), text(columns.test()), new MappedTable.Needed(columns.volume(), Measure.VOLUME)));
         add(needed, columns.depth());
@@ -268,20 +294,23 @@ public final class OffsetTables {
             if (volume.isEmpty() && time.isEmpty()) {
                 throw new MappedTable.Skip(columns.volume().heading() + " is not given");
             }
-            return new PumpingRow(
-                    name,
-                    new PumpingTest.Column(verticalDepth(row, columns.depth(), site), 0, mud),
-                    volume.isPresent()
-                            ? Optional.of(new PumpingTest.Pumped(volume.getAsDouble(), pressure))
-                            : Optional.empty(),
-                    volume.isPresent()
-                            ? Optional.empty()
-                            : Optional.of(new PumpingTest.ShutIn(time.getAsDouble(), pressure)));
+            double depth = verticalDepth(row, columns.depth(), site);
+            row.about(columns.pressure().mud());
+            PumpingTest.Column column = new PumpingTest.Column(depth, 0, mud);
+            if (volume.isPresent()) {
+                row.about(columns.volume());
+                PumpingTest.Pumped pumped = new PumpingTest.Pumped(volume.getAsDouble(), pressure);
+                return new PumpingRow(name, column, Optional.of(pumped), Optional.empty());
+            }
+            row.about(columns.time().orElseThrow());
+            PumpingTest.ShutIn stopped = new PumpingTest.ShutIn(time.getAsDouble(), pressure);
+            return new PumpingRow(name, column, Optional.empty(), Optional.of(stopped));
         });
-        return picked(readings, method);
+        return picked(readings, columns, method, doubts);
     }
 
-    private static OffsetRows<OffsetEvidence.Pumped> picked(OffsetRows<PumpingRow> readings, LeakOffMethod method)
+    private static OffsetRows<OffsetEvidence.Pumped> picked(
+            OffsetRows<PumpingRow> readings, PumpingColumns columns, LeakOffMethod method, RowDoubts doubts)
             throws DataFileFault {
         Map<List<String>, List<OffsetRows.Row<PumpingRow>>> tests = new LinkedHashMap<>();
         for (OffsetRows.Row<PumpingRow> row : readings.rows()) {
@@ -317,11 +346,27 @@ public final class OffsetTables {
                                 "lines " + first.line() + " to "
                                         + rows.get(rows.size() - 1).line()));
                 OffsetEvidence.Pumped pumped = new OffsetEvidence.Pumped(key.get(0), pick(test, method, rows), column);
+                Optional<Wording> doubt = doubts.judge(
+                        test.name(),
+                        columns.depth(),
+                        columns.pressure(),
+                        pumped.pick().pressure(),
+                        new RowDoubts.Reading(
+                                key.get(0),
+                                column.verticalDepth(),
+                                pumped.pick().atFormation(column)));
+                doubt.ifPresent(d -> problems.add(new DataFileFault.Problem(
+                        readings.file(),
+                        first.line(),
+                        columns.pressure().column().heading(),
+                        d,
+                        MappedTable.plain(""))));
                 List<OffsetRows.Written> cells =
                         rows.stream().flatMap(r -> r.cells().stream()).toList();
                 picks.add(new OffsetRows.Row<>(key.get(0), pumped, first.line(), cells));
             } catch (Fault e) {
-                problems.add(new DataFileFault.Problem(readings.file(), first.line(), "", e.getMessage(), ""));
+                problems.add(new DataFileFault.Problem(
+                        readings.file(), first.line(), "", e.wording(), MappedTable.plain("")));
             }
         });
         if (!problems.isEmpty()) {
@@ -391,6 +436,12 @@ public final class OffsetTables {
      */
     public static OffsetRows<PressurePoint> pressurePoints(
             Path path, TableFormat format, PointColumns columns, Map<String, OffsetSite> sites) throws DataFileFault {
+        return pressurePoints(path, format, columns, sites, RowDoubts.none());
+    }
+
+    static OffsetRows<PressurePoint> pressurePoints(
+            Path path, TableFormat format, PointColumns columns, Map<String, OffsetSite> sites, RowDoubts doubts)
+            throws DataFileFault {
         List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
         add(needed, columns.depth());
         add(needed, columns.pressure());
@@ -402,10 +453,12 @@ public final class OffsetTables {
             leaveOutRejected(quality);
             double value = value(row, columns.pressure());
             double depth = verticalDepth(row, columns.depth(), site);
+            double atDepth = pressure(row, columns.pressure(), value, depth, site);
+            doubts.judge(row, columns.depth(), columns.pressure(), new RowDoubts.Reading(site.name(), depth, atDepth));
             return new PressurePoint(
                     columns.labels().name(row, "pressure at " + Math.round(depth) + " m"),
                     depth,
-                    pressure(row, columns.pressure(), value, depth, site),
+                    atDepth,
                     quality,
                     columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
@@ -439,6 +492,17 @@ public final class OffsetTables {
     public static OffsetRows<DrillingEvent> events(
             Path path, TableFormat format, EventColumns columns, DrillingEvent.Type type, Map<String, OffsetSite> sites)
             throws DataFileFault {
+        return events(path, format, columns, type, sites, RowDoubts.none());
+    }
+
+    static OffsetRows<DrillingEvent> events(
+            Path path,
+            TableFormat format,
+            EventColumns columns,
+            DrillingEvent.Type type,
+            Map<String, OffsetSite> sites,
+            RowDoubts doubts)
+            throws DataFileFault {
         List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
         add(needed, columns.depth());
         add(needed, columns.pressure());
@@ -447,11 +511,13 @@ public final class OffsetTables {
             OffsetSite site = site(row, columns.well(), sites);
             double value = value(row, columns.pressure());
             double depth = verticalDepth(row, columns.depth(), site);
+            double atDepth = pressure(row, columns.pressure(), value, depth, site);
+            doubts.judge(row, columns.depth(), columns.pressure(), new RowDoubts.Reading(site.name(), depth, atDepth));
             return new DrillingEvent(
                     columns.labels().name(row, type.title() + " at " + Math.round(depth) + " m"),
                     type,
                     depth,
-                    pressure(row, columns.pressure(), value, depth, site),
+                    atDepth,
                     columns.labels().source(row, source(row, columns.depth(), columns.pressure())));
         });
     }
@@ -579,7 +645,13 @@ public final class OffsetTables {
         String name = row.text(well).orElseThrow();
         OffsetSite site = sites.get(name);
         if (site == null) {
-            throw row.problem(well, "names the unknown well " + name, "add it to the wells, or check its spelling");
+            throw row.problem(
+                    well,
+                    "names the unknown well \"" + name + "\"",
+                    Words.nearestOfNumber(name, sites.keySet())
+                            .map(near -> "did you mean \"" + near + "\"?")
+                            .orElse("add it to the wells, or check its spelling; known are "
+                                    + String.join(", ", new TreeSet<>(sites.keySet()))));
         }
         return site;
     }
@@ -593,8 +665,10 @@ public final class OffsetTables {
     private static double verticalDepth(MappedTable.Row row, DepthColumns columns, OffsetSite site) {
         double depth = row.needed(columns.depth(), Measure.DEPTH);
         DepthColumns.Level level = row.choice(columns.level());
+        row.about(columns.depth());
         if (columns.kind() == DepthColumns.Kind.VERTICAL) {
-            return depth + site.depthOf(level);
+            return Check.within(
+                    "vertical depth below the datum", depth + site.depthOf(level), SHALLOWEST, DEEPEST, Measure.DEPTH);
         }
         if (level != DepthColumns.Level.DATUM) {
             throw row.problem(
@@ -603,7 +677,8 @@ public final class OffsetTables {
                     "give measured depths below the well's datum, or vertical ones");
         }
         WellPath path = site.path().orElseThrow(() -> new MappedTable.Skip("has a measured depth, but no survey"));
-        return path.verticalDepth(depth);
+        return Check.within(
+                "vertical depth below the datum", path.verticalDepth(depth), SHALLOWEST, DEEPEST, Measure.DEPTH);
     }
 
     private static double value(MappedTable.Row row, PressureColumns pressure) {
@@ -613,16 +688,20 @@ public final class OffsetTables {
         if (pressure instanceof PressureColumns.Downhole d) {
             return row.needed(d.column(), Measure.PRESSURE_ABSOLUTE);
         }
-        TableColumn column = ((PressureColumns.Surface) pressure).pressure();
+        TableColumn column = pressure.column();
         double gauge = row.needed(column, Measure.PRESSURE_GAUGE);
         if (gauge < 0) {
-            throw row.problem(column, "is negative", "give the pressure of the gauge, or leave the cell empty");
+            throw row.problem(
+                    column,
+                    row.cited(column) + " is negative",
+                    "give the pressure of the gauge, or leave the cell empty");
         }
         return gauge;
     }
 
     private static double pressure(
             MappedTable.Row row, PressureColumns columns, double value, double depth, OffsetSite site) {
+        row.about(columns.column());
         if (columns instanceof PressureColumns.Equivalent e) {
             return EquivalentDensity.pressure(value, depth - site.depthOf(e.below()));
         }
@@ -631,6 +710,7 @@ public final class OffsetTables {
         }
         double mud = row.needed(((PressureColumns.Surface) columns).mud(), Measure.DENSITY);
         Check.within("density of the mud", mud, 500, 2700, Measure.DENSITY);
+        row.about(columns.column());
         return Physics.ATMOSPHERE + value + mud * Physics.GRAVITY * depth;
     }
 

@@ -4,6 +4,9 @@ import java.util.Objects;
 
 /** Where a pressure at depth stands in a table, and as what. */
 public sealed interface PressureColumns {
+    /** Column of the figure itself. */
+    TableColumn column();
+
     /**
      * Equivalent density.
      *
@@ -38,6 +41,11 @@ public sealed interface PressureColumns {
         public Surface {
             Objects.requireNonNull(pressure, "pressure");
             Objects.requireNonNull(mud, "mud");
+        }
+
+        @Override
+        public TableColumn column() {
+            return pressure;
         }
     }
 }

@@ -136,8 +136,8 @@ class DemoWellsTest {
         CaseFaults well =
                 assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(directory.resolve("other"))));
         assertEquals(
-                "other/leak-off.csv:2: well: names the unknown well Wrenskerry 9; add it to the wells, or check its"
-                        + " spelling",
+                "other/leak-off.csv:2: well: names the unknown well \"Wrenskerry 9\"; add it to the wells, or check its"
+                        + " spelling; known are Wrenskerry 1",
                 well.faults().get(0).text());
         assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(directory.resolve("nowhere"))));
         assertThrows(CaseFaults.class, () -> CaseReader.read(Cases.BASE, List.of(drop)));

@@ -83,7 +83,10 @@ class OffsetOpenDataTest {
     private static <T> Map<String, Long> reasons(OffsetRows<T> rows) {
         return rows.leftOut().stream()
                 .collect(Collectors.groupingBy(
-                        l -> l.reason().startsWith("repeats") ? "repeats" : l.reason(), Collectors.counting()));
+                        l -> l.reason().text().startsWith("repeats")
+                                ? "repeats"
+                                : l.reason().text(),
+                        Collectors.counting()));
     }
 
     @Test
@@ -154,7 +157,7 @@ class OffsetOpenDataTest {
         assertEquals(zeros("ncs-dst.csv", 5), reasons(tests).get("wlbDstFinShutInPress is not given"));
         List<String> misprints = Stream.of(mud.leftOut(), casings.leftOut())
                 .flatMap(List::stream)
-                .filter(l -> l.reason().contains(":"))
+                .filter(l -> l.reason().text().contains(":"))
                 .map(l -> l.line() + " " + l.well())
                 .toList();
         assertEquals(List.of("1164 2/1-7", "1295 2/1-9", "273 2/5-13"), misprints);

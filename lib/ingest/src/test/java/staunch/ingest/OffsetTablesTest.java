@@ -188,10 +188,11 @@ class OffsetTablesTest {
                 """, strength(depth, emw("sg")));
         List<String> lines = fault.lines().toList();
         assertEquals(8, lines.size(), fault);
-        assertTrue(lines.get(0).startsWith("tests.csv:3: well: names the unknown well C"), fault);
+        assertTrue(lines.get(0).startsWith("tests.csv:3: well: names the unknown well \"C\"; add it"), fault);
         assertTrue(lines.get(1).startsWith("tests.csv:4: depth: "), fault);
-        assertTrue(lines.get(2).startsWith("tests.csv:5: ") && lines.get(2).contains("-50 m is outside"), fault);
-        assertTrue(lines.get(3).startsWith("tests.csv:6: ") && lines.get(3).contains("is outside"), fault);
+        assertTrue(
+                lines.get(2).startsWith("tests.csv:5: depth: ") && lines.get(2).contains("-50 m is outside"), fault);
+        assertTrue(lines.get(3).startsWith("tests.csv:6: emw: ") && lines.get(3).contains("is outside"), fault);
         assertTrue(lines.get(4).startsWith("tests.csv:7: emw: ") && lines.get(4).contains("decimal mark"), fault);
         assertTrue(lines.get(5).startsWith("tests.csv:8: has 3 cells where the heading has 4"), fault);
         assertTrue(lines.get(6).startsWith("tests.csv:9: well: is empty"), fault);
@@ -212,7 +213,7 @@ class OffsetTablesTest {
         assertTrue(twice.startsWith("tests.csv:1: emw: is a column given twice"), twice);
         assertTrue(faultOf("\n", strength(depth, emw("sg"))).startsWith("tests.csv: has no heading"));
         assertTrue(faultOf("well,depth,kind,emw\nA,\"2000\n", strength(depth, emw("sg")))
-                .startsWith("tests.csv: is not a table in CSV"));
+                .startsWith("tests.csv:2: is not CSV: a quoted cell is not closed"));
         assertThrows(
                 InputFault.class,
                 () -> new TableFormat(
@@ -234,7 +235,7 @@ class OffsetTablesTest {
         assertEquals(11, rows.leftOut().get(0).line());
         assertEquals("A", rows.leftOut().get(0).well());
         assertTrue(
-                rows.leftOut().get(0).reason().startsWith("emw: "),
+                rows.leftOut().get(0).reason().text().startsWith("emw: "),
                 rows.leftOut().toString());
         Path worse = written(text + "A,2500,LOT,1..8\nA,2600,LOT,18\n".replace("18", "1800"));
         String fault = assertThrows(

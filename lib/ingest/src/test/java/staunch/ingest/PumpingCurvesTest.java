@@ -62,7 +62,7 @@ class PumpingCurvesTest {
         assertInstanceOf(
                 LeakOffPick.NoLeakOff.class, found.rows().get(1).value().pick());
         assertEquals(12, found.rows().get(1).line());
-        assertEquals("volume is not given", found.leftOut().get(0).reason());
+        assertEquals("volume is not given", found.leftOut().get(0).reason().text());
     }
 
     @Test

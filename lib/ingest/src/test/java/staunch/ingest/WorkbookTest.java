@@ -145,7 +145,7 @@ class WorkbookTest {
         assertEquals(1, rows.rows().size());
         assertEquals(
                 List.of("EMW is not given", "TVD RT is not given", "repeats line 4"),
-                rows.leftOut().stream().map(OffsetRows.LeftOut::reason).toList());
+                rows.leftOut().stream().map(l -> l.reason().text()).toList());
         String fault = refused(sheet -> {
             heading(sheet);
             row(sheet, 1, 2000, -1.7);
