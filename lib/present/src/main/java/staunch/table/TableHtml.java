@@ -22,7 +22,9 @@ public final class TableHtml {
     public static String of(Table table, int mostRows) {
         StringBuilder html = new StringBuilder("<table class=\"staunch\">\n<thead><tr>");
         for (Column<?> column : table.columns()) {
-            html.append("<th scope=\"col\"").append(alignment(column)).append('>');
+            html.append("<th scope=\"col\"")
+                    .append(alignment(column, column == table.column(0)))
+                    .append('>');
             html.append(heading(column.name())).append("</th>");
         }
         html.append("</tr></thead>\n<tbody>\n");
@@ -30,7 +32,7 @@ public final class TableHtml {
         for (int row = 0; row < shown; row++) {
             html.append("<tr>");
             for (Column<?> column : table.columns()) {
-                html.append("<td").append(alignment(column)).append('>');
+                html.append("<td").append(alignment(column, false)).append('>');
                 html.append(escape(minus(cell(column, row)))).append("</td>");
             }
             html.append("</tr>\n");
@@ -111,11 +113,15 @@ public final class TableHtml {
     private static String heading(String name) {
         Matcher unit = UNIT.matcher(name);
         return unit.matches()
-                ? escape(unit.group(1)) + " <span class=\"unit\">" + escape(unit.group(2)) + "</span>"
+                ? escape(unit.group(1)) + " <span class=\"unit\" style=\"white-space:nowrap\">" + escape(unit.group(2))
+                        + "</span>"
                 : escape(name);
     }
 
-    private static String alignment(Column<?> column) {
-        return isNumeric(column) ? " class=\"n\" style=\"text-align:right\"" : " style=\"text-align:left\"";
+    /** @param first whether it names the rows: then a name such as "12 1/4 in" stays on one line */
+    private static String alignment(Column<?> column, boolean first) {
+        return isNumeric(column)
+                ? " class=\"n\" style=\"text-align:right\""
+                : " style=\"text-align:left" + (first ? ";min-width:9ch" : "") + "\"";
     }
 }

@@ -105,6 +105,13 @@ public final class TableText {
         for (int width : widths) {
             total += width;
         }
+        // Headings above numbers give way first, so that texts fold less.
+        for (int c = 0; c < widths.length && total > LINE; c++) {
+            if (columns.get(c).numeric()) {
+                total -= widths[c] - least[c];
+                widths[c] = least[c];
+            }
+        }
         for (; total > LINE; total--) {
             int widest = -1;
             for (int c = 0; c < widths.length; c++) {

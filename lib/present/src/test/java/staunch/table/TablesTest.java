@@ -266,7 +266,7 @@ class TablesTest {
         ResultTable wide = Tables.sectionSummary(Fixtures.envelope(), UnitSystem.FIELD);
         String turned = wide.htmlToFit(60);
         assertTrue(turned.contains("<th scope=\"row\""), "each quantity heads a row");
-        assertTrue(turned.contains("MASP <span class=\"unit\">[psi gauge]</span>"));
+        assertTrue(turned.contains("MASP <span class=\"unit\" style=\"white-space:nowrap\">[psi gauge]</span>"));
         assertFalse(wide.html().contains("<th scope=\"row\""));
         ResultTable narrow = Tables.windowVerdicts(Fixtures.envelope(), UnitSystem.FIELD);
         assertEquals(narrow.html(60), narrow.htmlToFit(60));
