@@ -926,6 +926,11 @@ final class CaseKeys {
             text("column", "Heading of the column.").must(),
             Key.of("unit", new UnitOf(Measure.VOLUME), "Unit of its numbers.").must());
 
+    static final Block DIAMETER_COLUMN = Block.of(
+            "diameter_column",
+            text("column", "Heading of the column.").must(),
+            Key.of("unit", new UnitOf(Measure.DIAMETER), "Unit of its numbers.").must());
+
     static final Block TIME_COLUMN = Block.of(
             "time_column",
             text("column", "Heading of the column.").must(),
@@ -941,7 +946,8 @@ final class CaseKeys {
                                     "formation_pressures",
                                     "losses",
                                     "kicks",
-                                    "mud_weights")),
+                                    "mud_weights",
+                                    "casing_programme")),
                             "What its rows are.")
                     .must(),
             text("file", "Such a table in the case directory, CSV or .xlsx, read always.")
@@ -966,7 +972,12 @@ final class CaseKeys {
             Key.of("depth", new Nested(DEPTH_COLUMN, true), "Column of the depth.")
                     .must(),
             Key.of("pressure", new Nested(PRESSURE_COLUMN, true), "Column of the pressure.")
-                    .must(),
+                    .without("Needed, but for a casing_programme."),
+            Key.of(
+                            "outside_diameter",
+                            new Nested(DIAMETER_COLUMN, true),
+                            "Casing programme: outside diameter; rows without one are left out as open hole.")
+                    .without("Not told; all rows are casing."),
             Key.of("volume", new Nested(VOLUME_COLUMN, true), "Pumping curves: volume pumped.")
                     .without("Needed with pumping_curves."),
             Key.of("time", new Nested(TIME_COLUMN, true), "Pumping curves: time since the pump stopped.")

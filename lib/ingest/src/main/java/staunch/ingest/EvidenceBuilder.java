@@ -3,6 +3,7 @@ package staunch.ingest;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,6 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.design.InputLine;
 import staunch.design.InputValue;
+import staunch.earth.CasingShoe;
 import staunch.earth.DensityLog;
 import staunch.earth.DepthMatching;
 import staunch.earth.DrillingEvent;
@@ -43,16 +45,22 @@ import staunch.earth.RockEstimates;
 import staunch.earth.Standing;
 import staunch.earth.StrengthTest;
 import staunch.earth.WellLog;
+import staunch.units.Amount;
 import staunch.units.Measure;
 import staunch.units.Source;
 import staunch.units.UnitSystem;
 import staunch.units.Warning;
+import staunch.units.Wording;
 import staunch.well.Datum;
 import staunch.well.WellPath;
 
 /** Reads the offset wells of a case and of the drops handed in with it, and puts what they say into its rock. */
 final class EvidenceBuilder {
     private static final String FORMATION_TOPS = "formation_tops";
+    private static final String CASING = "casing_programme";
+    /** Farthest that a leak-off test may stand from the nearest shoe of its well unremarked, m: judgement. */
+    private static final double BELOW_SHOE = 50;
+
     private static final Map<String, DrillingEvent.Type> EVENTS = Map.of(
             "losses", DrillingEvent.Type.LOSS,
             "kicks", DrillingEvent.Type.KICK,
@@ -91,6 +99,7 @@ final class EvidenceBuilder {
     private final List<InputLine> files = new ArrayList<>();
     private final List<OffsetEvidence.Pumped> pumped = new ArrayList<>();
     private final Map<String, List<DrillingEvent>> events = new HashMap<>();
+    private final Map<String, List<CasingShoe>> shoes = new HashMap<>();
     private final LogBuilder logs;
     private final List<OffsetEvidence.Log> shownLogs = new ArrayList<>();
 
@@ -139,6 +148,7 @@ final class EvidenceBuilder {
                 tests.putAll(recorded.tests());
                 points.putAll(recorded.points());
                 events.putAll(recorded.events());
+                shoes.putAll(recorded.shoes());
                 logs.recorded(recorded.logs());
             });
         } else {
@@ -171,7 +181,7 @@ final class EvidenceBuilder {
 
     /** Every row that was read, by well, with the files they came from. */
     EvidenceRows rows() {
-        return new EvidenceRows(tests, points, events, logs.logs(), files);
+        return new EvidenceRows(tests, points, events, shoes, logs.logs(), files);
     }
 
     private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
@@ -236,6 +246,8 @@ final class EvidenceBuilder {
         List<StrengthTest> ownTests = tests.getOrDefault(name, List.of());
         List<DrillingEvent> ownEvents = events.getOrDefault(name, List.of());
         List<PressurePoint> ownPoints = points.getOrDefault(name, List.of());
+        List<CasingShoe> ownShoes = shoes.getOrDefault(name, List.of());
+        ownTests.forEach(t -> farFromShoe(name, t, ownShoes));
         double deepest = Stream.concat(
                         ownTests.stream().map(StrengthTest::verticalDepth),
                         ownEvents.stream().map(DrillingEvent::verticalDepth))
@@ -255,7 +267,7 @@ final class EvidenceBuilder {
                 ownTests,
                 ownPoints,
                 ownEvents,
-                new OffsetWell.Logged(common, pressure, List.of()));
+                new OffsetWell.Logged(common, pressure, ownShoes));
         curves.ifPresent(c -> shownLogs.add(logs.shown(well.fields(), c, density, offset)));
         return offset;
     }
@@ -283,6 +295,20 @@ final class EvidenceBuilder {
                 List.of(),
                 List.of(),
                 List.of());
+    }
+
+    private void farFromShoe(String well, StrengthTest test, List<CasingShoe> ownShoes) {
+        Optional<CasingShoe> nearest = ownShoes.stream()
+                .min(Comparator.comparingDouble((CasingShoe s) -> Math.abs(s.verticalDepth() - test.verticalDepth()))
+                        .thenComparingDouble(CasingShoe::verticalDepth));
+        nearest.filter(s -> Math.abs(s.verticalDepth() - test.verticalDepth()) > BELOW_SHOE)
+                .ifPresent(s -> warnings.add(new Warning(
+                        well + ": " + test.name(),
+                        Wording.of(
+                                "stands at {}, but the nearest shoe of the well, that of " + s.name()
+                                        + ", at {}: a test is made just below a shoe. Check depth, datum and well.",
+                                Amount.of(test.verticalDepth(), Measure.DEPTH),
+                                Amount.of(s.verticalDepth(), Measure.DEPTH)))));
     }
 
     private Overburden overburden(Datum where, Fields sediment) {
@@ -393,9 +419,20 @@ final class EvidenceBuilder {
                 String holds = f.needText("holds");
                 String recorded = EVENTS.containsKey(holds)
                         ? EvidenceRows.EVENTS
-                        : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
+                        : holds.equals(CASING) ? EvidenceRows.SHOES : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
                 files.add(new InputLine("offset_evidence." + recorded, shown));
+                if (!holds.equals(CASING) && !f.has("pressure")) {
+                    log.add(f.place("pressure"), "", "is missing", "a table of " + holds + " needs it");
+                    throw new FaultLog.Incomplete();
+                }
                 switch (holds) {
+                    case CASING:
+                        return keep(
+                                OffsetTables.shoes(path, format(f), shoeColumns(f), sites),
+                                shown,
+                                s -> shoes.computeIfAbsent(s.well(), n -> new ArrayList<>())
+                                        .add(EvidenceRows.rounded(s.value())),
+                                CasingShoe::source);
                     case EvidenceRows.TESTS:
                         RowDoubts testDoubts = new RowDoubts(surroundings, EvidenceDoubt.Reading.STRENGTH);
                         OffsetRows<StrengthTest> read =
@@ -500,6 +537,14 @@ final class EvidenceBuilder {
 
     private void keepTest(String well, StrengthTest test) {
         tests.computeIfAbsent(well, n -> new ArrayList<>()).add(EvidenceRows.rounded(test));
+    }
+
+    private OffsetTables.ShoeColumns shoeColumns(Fields f) {
+        return new OffsetTables.ShoeColumns(
+                TableColumn.text(f.needText("well_column")),
+                depth(f.needNested("depth")),
+                f.nested("outside_diameter").map(EvidenceBuilder::column),
+                labels(f));
     }
 
     private OffsetTables.EventColumns eventColumns(Fields f) {

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import staunch.design.InputLine;
+import staunch.earth.CasingShoe;
 import staunch.earth.DrillingEvent;
 import staunch.earth.PressurePoint;
 import staunch.earth.Quality;
@@ -25,6 +26,7 @@ import staunch.units.Source;
  * @param tests strength tests, depths below the datum of their own well
  * @param points formation pressures, likewise
  * @param events losses, kicks and muds seen, likewise
+ * @param shoes casing shoes, likewise
  * @param logs curves of logs in blocks, likewise
  * @param files which rows came from which file
  */
@@ -32,13 +34,15 @@ record EvidenceRows(
         Map<String, List<StrengthTest>> tests,
         Map<String, List<PressurePoint>> points,
         Map<String, List<DrillingEvent>> events,
+        Map<String, List<CasingShoe>> shoes,
         Map<String, List<WellLog>> logs,
         List<InputLine> files) {
     static final String TESTS = "strength_tests";
     static final String POINTS = "formation_pressures";
     static final String EVENTS = "events";
+    static final String SHOES = "casing_shoes";
     static final String LOGS = "log_readings";
-    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
 
     /** Numbers of ten digits, as those of the case itself. */
     static StrengthTest rounded(StrengthTest test) {
@@ -72,6 +76,17 @@ record EvidenceRows(
                 event.source());
     }
 
+    static CasingShoe rounded(CasingShoe shoe) {
+        return new CasingShoe(
+                shoe.name(),
+                FixedDigits.round(shoe.verticalDepth()),
+                shoe.outsideDiameter().isPresent()
+                        ? OptionalDouble.of(
+                                FixedDigits.round(shoe.outsideDiameter().getAsDouble()))
+                        : OptionalDouble.empty(),
+                shoe.source());
+    }
+
     /** The rows as keys of a case, each under a name of its own, sorted. */
     List<Item.Entry> entries(Place place) {
         List<Item.Entry> entries = new ArrayList<>();
@@ -84,6 +99,9 @@ record EvidenceRows(
         rows.clear();
         events.forEach((well, all) -> all.forEach(e -> rows.add(row(place, well, e))));
         add(entries, EVENTS, rows, place);
+        rows.clear();
+        shoes.forEach((well, all) -> all.forEach(s -> rows.add(row(place, well, s))));
+        add(entries, SHOES, rows, place);
         addLogs(entries, place);
         return entries;
     }
@@ -173,6 +191,17 @@ record EvidenceRows(
         return new Item.Mapping(place, cells);
     }
 
+    private static Item.Mapping row(Place place, String well, CasingShoe shoe) {
+        List<Item.Entry> cells = new ArrayList<>(List.of(
+                cell(place, "well", well),
+                cell(place, "called", shoe.name()),
+                cell(place, "tvd", CanonicalCase.si(shoe.verticalDepth(), Measure.DEPTH))));
+        shoe.outsideDiameter()
+                .ifPresent(d -> cells.add(cell(place, "outside_diameter", CanonicalCase.si(d, Measure.DIAMETER))));
+        source(cells, place, shoe.source());
+        return new Item.Mapping(place, cells);
+    }
+
     private static void source(List<Item.Entry> cells, Place place, Source source) {
         cells.add(cell(place, "source", source.document()));
         if (!source.place().isBlank()) {
@@ -217,6 +246,12 @@ record EvidenceRows(
                             f.needAmount("pressure"),
                             source(f)));
         }
+        Map<String, List<CasingShoe>> shoes = new HashMap<>();
+        for (Fields f : evidence.rows(SHOES)) {
+            shoes.computeIfAbsent(f.needText("well"), w -> new ArrayList<>())
+                    .add(new CasingShoe(
+                            f.needText("called"), f.needAmount("tvd"), f.amount("outside_diameter"), source(f)));
+        }
         Map<String, List<WellLog>> logs = new HashMap<>();
         for (Fields f : evidence.rows(LOGS)) {
             List<WellLog.Block> blocks = f.rows("blocks").stream()
@@ -225,7 +260,7 @@ record EvidenceRows(
                     .toList();
             logs.computeIfAbsent(f.needText("well"), w -> new ArrayList<>()).add(new WellLog(blocks, source(f)));
         }
-        return new EvidenceRows(tests, points, events, logs, List.of());
+        return new EvidenceRows(tests, points, events, shoes, logs, List.of());
     }
 
     private static Source source(Fields f) {

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import staunch.earth.CasingShoe;
 import staunch.earth.DrillingEvent;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
@@ -618,6 +619,54 @@ public final class OffsetTables {
                     holeDiameter,
                     holeDepth,
                     row.source(columns.shoe()));
+        });
+    }
+
+    /**
+     * Columns of a table of casing shoes.
+     *
+     * @param well wellbore
+     * @param depth of the shoe
+     * @param outsideDiameter of the string; rows without one are open hole and are left out; empty where no column tells
+     * @param labels of the string
+     */
+    public record ShoeColumns(
+            TableColumn well, DepthColumns depth, Optional<TableColumn> outsideDiameter, Labels labels) {
+        public ShoeColumns {
+            Objects.requireNonNull(well, "well");
+            Objects.requireNonNull(depth, "depth");
+            Objects.requireNonNull(outsideDiameter, "outsideDiameter");
+            Objects.requireNonNull(labels, "labels");
+        }
+    }
+
+    /**
+     * Casing shoes at vertical depths.
+     *
+     * @param sites wellbores by name
+     * @throws DataFileFault with all problems of the file
+     */
+    public static OffsetRows<CasingShoe> shoes(
+            Path path, TableFormat format, ShoeColumns columns, Map<String, OffsetSite> sites) throws DataFileFault {
+        List<MappedTable.Needed> needed = new ArrayList<>(List.of(text(columns.well())));
+        add(needed, columns.depth());
+        columns.outsideDiameter().ifPresent(c -> needed.add(new MappedTable.Needed(c, Measure.DIAMETER)));
+        columns.labels().addTo(needed);
+        return MappedTable.read(path, format, columns.well(), needed, row -> {
+            OffsetSite site = site(row, columns.well(), sites);
+            OptionalDouble diameter = columns.outsideDiameter()
+                    .map(c -> row.number(c, Measure.DIAMETER))
+                    .orElse(OptionalDouble.empty());
+            if (columns.outsideDiameter().isPresent() && diameter.isEmpty()) {
+                throw new MappedTable.Skip("has no outside diameter: no casing");
+            }
+            diameter.ifPresent(d -> Check.within("outside diameter of the casing", d, 0.05, 2, Measure.DIAMETER));
+            double depth = verticalDepth(row, columns.depth(), site);
+            return new CasingShoe(
+                    columns.labels().name(row, "shoe at " + Math.round(depth) + " m"),
+                    depth,
+                    diameter,
+                    columns.labels().source(row, row.source(columns.depth().depth())));
         });
     }
 

@@ -51,6 +51,17 @@ final class RecordKeys {
             text("source").must(),
             text("place"));
 
+    static final Block SHOE = Block.of(
+            "offset_shoe",
+            text("name").must(),
+            text("well").must(),
+            text("called").must(),
+            Key.of("tvd", new Form.Amount(Measure.DEPTH, 0, DEEPEST), "Vertical depth below the datum of its well.")
+                    .must(),
+            Key.of("outside_diameter", new Form.Amount(Measure.DIAMETER, 0.05, 2), "Outside diameter."),
+            text("source").must(),
+            text("place"));
+
     static final Block LOG_BLOCK = Block.of(
             "offset_log_block",
             Key.of("tvd", new Form.Amount(Measure.DEPTH, 0, DEEPEST), "Vertical depth of its middle below the datum.")
@@ -87,6 +98,7 @@ final class RecordKeys {
         keys.add(rows(EvidenceRows.TESTS, TEST));
         keys.add(rows(EvidenceRows.POINTS, POINT));
         keys.add(rows(EvidenceRows.EVENTS, EVENT));
+        keys.add(rows(EvidenceRows.SHOES, SHOE));
         keys.add(rows(EvidenceRows.LOGS, LOG));
         return new Block("offset_evidence", keys, CaseKeys.OFFSET_EVIDENCE.alternatives());
     }

@@ -128,7 +128,7 @@ class DemoWellsTest {
         CaseFaults unknown = assertThrows(CaseFaults.class, () -> CaseReader.read(SUBSEA, List.of(drop)));
         assertEquals(
                 "late/leak-offs.csv: is no table that offset_evidence knows; its tables are leak-off.csv,"
-                        + " pumping-curves.csv, formation-pressure.csv: rename the file or add how it is to be read",
+                        + " pumping-curves.csv, casing.csv, formation-pressure.csv: rename the file or add how it is to be read",
                 unknown.faults().get(0).text());
         Files.writeString(
                 Files.createDirectory(directory.resolve("other")).resolve("leak-off.csv"),

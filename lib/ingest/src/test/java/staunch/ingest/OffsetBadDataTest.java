@@ -115,7 +115,7 @@ class OffsetBadDataTest {
                                         + " unit: m, kind: downhole}"),
                         HEADING + point("2889", "424.0"),
                         List.of(
-                                CASE + ":108: offset_evidence.tables[3].depth.unit: \"bar\" is not a unit of depth",
+                                CASE + ":114: offset_evidence.tables[4].depth.unit: \"bar\" is not a unit of depth",
                                 "1: pressure [bar]: cannot be in \"m\"",
                                 "1: tvd [m]: cannot be in \"bar\"")),
                 Arguments.of(

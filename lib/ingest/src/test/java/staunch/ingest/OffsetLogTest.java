@@ -311,4 +311,93 @@ class OffsetLogTest {
                                 + " m; sort the log and keep one row for each depth"),
                 faults);
     }
+
+    @Test
+    void shoesAreMatchedAndATestFarFromThemIsTold() throws Exception {
+        Path drop = Files.createDirectory(directory.resolve("late"));
+        Files.copy(SUBSEA.resolve("offset-drop/casing.csv"), drop.resolve("casing.csv"));
+        Files.copy(SUBSEA.resolve("offset-drop/leak-off.csv"), drop.resolve("leak-off.csv"));
+        WellCase well = CaseReader.read(directory, List.of(drop));
+        List<OffsetEvidence.Shoe> shoes = well.evidence().orElseThrow().shoes();
+        assertEquals(4, shoes.size(), "the open hole has no shoe");
+        // The seabed lies 319 m below the datum there and 335 m below it here.
+        assertEquals(1919 + 16, shoes.get(2).verticalDepth().getAsDouble(), 1e-9);
+        assertEquals(13.375 * 0.0254, shoes.get(2).shoe().outsideDiameter().getAsDouble(), 1e-10);
+        assertTrue(well.warnings().stream().noneMatch(w -> w.subject().contains("LOT 13")));
+        assertTrue(well.warnings().stream()
+                .anyMatch(w -> w.text(UnitSystem.METRIC).contains("is left out: has no outside diameter")));
+        Files.writeString(
+                drop.resolve("casing.csv"),
+                Files.readString(drop.resolve("casing.csv")).replace("1919", "1819"));
+        well = CaseReader.read(directory, List.of(drop));
+        assertEquals(
+                List.of("stands at 1922.0 m, but the nearest shoe of the well, that of 13 3/8 in casing, at 1819.0 m: a test is"
+                        + " made just below a shoe. Check depth, datum and well."),
+                well.warnings().stream()
+                        .filter(w -> w.subject().equals("Wrenskerry 1: LOT 13 3/8 in"))
+                        .map(w -> w.text(UnitSystem.METRIC))
+                        .toList());
+    }
+
+    /** With the log as the well's pore pressure, and pressures from it in the transfer. */
+    private CaseInput fromLog(String use) throws Exception {
+        cases.with("pore_pressure_from: profile", "pore_pressure_from: log")
+                .with("  window: 200 m\n", "  log_pressures: " + use + "\n  window: 200 m\n");
+        return CaseInput.read(directory, List.of(SUBSEA.resolve("offset-drop")));
+    }
+
+    @Test
+    void theCaseOfARecordHasTheSameLog() throws Exception {
+        CaseInput input = fromLog("estimate");
+        String text = RecordFile.text(Runs.record(input, "Base"));
+        Path file = directory.resolve("record.txt");
+        Files.writeString(file, text);
+        WellCase rebuilt = RecordedCase.of(RecordFile.read(file));
+        assertEquals(text, RecordFile.text(RecordFile.read(file)));
+        assertEquals(input.wellCase().earth(), rebuilt.earth());
+        OffsetEvidence evidence = input.wellCase().evidence().orElseThrow();
+        OffsetEvidence again = rebuilt.evidence().orElseThrow();
+        assertEquals(evidence.logs(), again.logs());
+        assertEquals(evidence.tests(), again.tests());
+        assertEquals(evidence.shoes(), again.shoes());
+        assertEquals(evidence.conflicts(), again.conflicts());
+        assertTrue(text.length() < 100_000, "a record stays small: " + text.length());
+    }
+
+    @Test
+    void pressuresFromTheLogFillInBetweenMeasuredOnes() throws Exception {
+        WellCase compared = CaseReader.read(directory, List.of(SUBSEA.resolve("offset-drop")));
+        WellCase estimated = fromLog("estimate").wellCase();
+        LogPressure log = log(estimated).pressure().orElseThrow();
+        LogPressure.Row row = log.rows().stream()
+                .filter(r -> r.verticalDepth() == 2105)
+                .findFirst()
+                .orElseThrow();
+        // Excess over hydrostatic at equal depth below the seabed, in the same water: 2 m of sea and 16 m of depth.
+        double excess = row.pressure().likely() - (Physics.ATMOSPHERE + 1030 * Physics.GRAVITY * (2105 - 23));
+        double here = Physics.ATMOSPHERE + 1030 * Physics.GRAVITY * (2121 - 25) + excess;
+        assertEquals(here, pore(estimated, 2121), 1, "far from measured pressures the log counts");
+        assertEquals(pore(compared, 2905), pore(estimated, 2905), 1, "at a measured pressure that counts alone");
+        assertTrue(Math.abs(pore(compared, 2121) - pore(estimated, 2121)) > 1e4);
+    }
+
+    private static double pore(WellCase well, double z) {
+        return well.earth().porePressure().orElseThrow().likely().lowestAt(z);
+    }
+
+    @Test
+    void withoutAProfileTheLogNeedsAndGivesThePorePressure() throws Exception {
+        cases.with("pore_pressure_from: profile", "pore_pressure_from: log")
+                .with(
+                        "      pore_pressure:\n        file: wrenskerry-1-pore-pressure.csv\n        source: Invented end-of-well"
+                                + " report of Wrenskerry 1\n",
+                        "");
+        assertTrue(log(cases.read()).counts());
+        cases.with("pore_pressure_from: log", "pore_pressure_from: profile");
+        List<String> faults = assertThrows(CaseFaults.class, cases::read).faults().stream()
+                .map(f -> f.text())
+                .toList();
+        assertEquals(1, faults.size(), faults.toString());
+        assertTrue(faults.get(0).contains("pore_pressure: is missing; or state pore_pressure_from: log"), faults.get(0));
+    }
 }
