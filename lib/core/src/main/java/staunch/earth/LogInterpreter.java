@@ -101,10 +101,11 @@ final class LogInterpreter {
             double onTrend = trend.at(z - ground);
             double ratio = method.property().ratio(reading, onTrend);
             try {
-                PressureEstimate pressure = new PressureEstimate(
-                        pressure(z, ratio * (1 + uncertainty), side(-1), exponent),
-                        pressure(z, within(ratio), side(0), exponent),
-                        pressure(z, ratio * (1 - uncertainty), side(1), exponent));
+                double likely = pressure(z, within(ratio), side(0), exponent);
+                double low = pressure(z, ratio * (1 + uncertainty), side(-1), exponent);
+                double high = pressure(z, ratio * (1 - uncertainty), side(1), exponent);
+                // Without any uncertainty the three are equal but for rounding.
+                PressureEstimate pressure = new PressureEstimate(Math.min(low, likely), likely, Math.max(high, likely));
                 rows.add(new LogPressure.Row(z, ratio, pressure));
             } catch (RangeFault outside) {
                 unread.add(new LogPressure.Unread(z, ratio, outside.text(UnitSystem.SI)));
@@ -136,7 +137,7 @@ final class LogInterpreter {
         if (method instanceof LogMethod.Eaton eaton) {
             LogPressure.Exponent n = exponent.orElseThrow();
             double chosen = side.sign() < 0 ? n.low() : side.sign() > 0 ? n.high() : n.likely();
-            return eaton.method().pressure(here, ratio, chosen);
+            return Math.max(hydrostatic, eaton.method().pressure(here, ratio, chosen));
         }
         double equivalent = ground + trend.depthOf(method.property().reading(ratio, trend.at(z - ground)));
         if (equivalent >= z) {

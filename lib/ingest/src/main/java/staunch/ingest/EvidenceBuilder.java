@@ -419,7 +419,9 @@ final class EvidenceBuilder {
                 String holds = f.needText("holds");
                 String recorded = EVENTS.containsKey(holds)
                         ? EvidenceRows.EVENTS
-                        : holds.equals(CASING) ? EvidenceRows.SHOES : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
+                        : holds.equals(CASING)
+                                ? EvidenceRows.SHOES
+                                : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
                 files.add(new InputLine("offset_evidence." + recorded, shown));
                 if (!holds.equals(CASING) && !f.has("pressure")) {
                     log.add(f.place("pressure"), "", "is missing", "a table of " + holds + " needs it");
