@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,6 +22,8 @@ import staunch.ingest.DataFileFault;
 import staunch.ingest.RecordFile;
 import staunch.ingest.RecordedCase;
 import staunch.report.RerunPage;
+import staunch.table.RerunBook;
+import staunch.table.TableBook;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
 
@@ -62,6 +65,9 @@ final class RerunCommand implements Callable<Integer> {
                     + " shown before and after, without its causes. Those take most of the time.")
     private boolean quick;
 
+    @Mixin
+    private TablesOption tables;
+
     @Option(names = "--out", paramLabel = "DIR", description = "Write what changed as a page into this folder, too.")
     private Path out;
 
@@ -90,6 +96,9 @@ final class RerunCommand implements Callable<Integer> {
         if (out != null) {
             listing.line("Page: " + RerunPage.write(wellCase, before, rerun, shown, out));
         }
+        tables.write(
+                () -> TableBook.of(wellCase, shown, Optional.empty(), RerunBook.of(wellCase, before, rerun, shown)),
+                listing.out());
         return verdict.exitCode(envelopes);
     }
 

@@ -454,6 +454,20 @@ class MainTest {
         assertTrue(text.contains("Turned by strength test \"Quillmarsh South 3: LOT 8 1/2 in\" alone."), text);
         assertTrue(text.indexOf("8 1/2 in (Base), fails") < text.indexOf("8 1/2 in (Early liner)"), text);
         assertTrue(text.contains("remainder") && text.contains("new: tvd 9393 ft, standing leak off"), text);
+        Path csv = folder.resolve("tables");
+        assertEquals(
+                ExitCode.OK,
+                run("rerun", demo, "--with", drop, "--against", record.toString(), "--csv", csv.toString()));
+        String flips = Files.readString(csv.resolve("flipped-verdicts.csv"));
+        assertTrue(flips.contains("8 1/2 in,Base,fails,holds,\"Turned by strength test"), flips);
+        String values = Files.readString(csv.resolve("changed-values-volume.csv"));
+        assertTrue(values.startsWith("Section,Design,Result,Before [bbl],After [bbl],Change [bbl]"), values);
+        assertTrue(values.contains("\n8 1/2 in,Base,\"drilled kick, formation\",18.7"), values);
+        String causes = Files.readString(csv.resolve("causes-of-changes-volume.csv"));
+        assertTrue(causes.contains(",remainder,") && causes.contains(",total,"), causes);
+        String inputs = Files.readString(csv.resolve("changed-inputs.csv"));
+        assertTrue(inputs.contains("7211.93 psia") && inputs.contains("end-of-well report"), inputs);
+        assertTrue(Files.readString(csv.resolve("files-of-both-runs.csv")).contains("leak-off.csv,new,"));
         String html = Files.readString(page.resolve("rerun.html"));
         assertTrue(html.contains("One verdict flips") && html.contains("<svg") && html.contains("Cautions"));
         run("rerun", demo, "--with", drop, "--against", record.toString(), "--json", "-");

@@ -281,6 +281,11 @@ public final class RerunWords {
         return text(field.before(), field.measure(), units) + ARROW + text(field.after(), field.measure(), units);
     }
 
+    /** Depth or name of the row that a value stands in; empty where it stands in none. */
+    static String where(ChangedField field, UnitSystem units) {
+        return field.place().isEmpty() ? "" : depth(field.place(), units);
+    }
+
     private static String place(ChangedField field, UnitSystem units) {
         return field.place().isEmpty() ? field.name() : field.name() + " at " + depth(field.place(), units);
     }
@@ -289,7 +294,7 @@ public final class RerunWords {
         return place.endsWith(" m") ? text(place, Optional.of(Measure.DEPTH), units) : place;
     }
 
-    private static String text(String recorded, Optional<Measure> measure, UnitSystem units) {
+    static String text(String recorded, Optional<Measure> measure, UnitSystem units) {
         if (recorded.isEmpty()) {
             return "not given";
         }
