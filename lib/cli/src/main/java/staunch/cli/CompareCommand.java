@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import staunch.design.CasingDesign;
+import staunch.design.ComparedValue;
 import staunch.design.Comparison;
 import staunch.design.DesignPair;
 import staunch.design.SectionComparison;
@@ -44,7 +46,6 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--designs",
             paramLabel = "NAME",
-            split = ",",
             description =
                     "Casing designs to compare, two or more, with commas between them; the option may be repeated."
                             + " Default: all of the case.")
@@ -64,9 +65,8 @@ final class CompareCommand implements Callable<Integer> {
         CaseInput input = argument.input();
         WellCase wellCase = input.wellCase();
         UnitSystem shown = units.or(wellCase.units());
-        List<String> names = designs.isEmpty()
-                ? wellCase.designs().stream().map(CasingDesign::name).toList()
-                : designs.stream().map(String::strip).toList();
+        List<String> known = wellCase.designs().stream().map(CasingDesign::name).toList();
+        List<String> names = designs.isEmpty() ? known : DesignNames.of(designs, known);
         check(wellCase, names);
         List<WellEnvelope> envelopes = evaluate(wellCase, names, shown);
         Comparison comparison = Comparison.of(wellCase, envelopes);
@@ -83,11 +83,20 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     /** What is asked for is checked before the long work begins. */
-    private static void check(WellCase wellCase, List<String> names) {
+    private void check(WellCase wellCase, List<String> names) {
         try {
+            names.forEach(wellCase::design);
             Study.of(wellCase).each(names);
         } catch (Fault fault) {
-            throw new CommandFailure(ExitCode.USAGE, "staunch: --designs: " + fault.getMessage());
+            String all = String.join(
+                    ", ",
+                    wellCase.designs().stream().map(d -> "\"" + d.name() + "\"").toList());
+            throw new CommandFailure(
+                    ExitCode.USAGE,
+                    designs.isEmpty()
+                            ? "staunch: " + argument.path() + " has one casing design, " + all
+                                    + ": there is nothing to compare; add a design to the case, or review this one"
+                            : "staunch: --designs: " + fault.getMessage() + "; the case has " + all);
         }
     }
 
@@ -108,15 +117,32 @@ final class CompareCommand implements Callable<Integer> {
     private static void print(WellCase wellCase, Comparison comparison, UnitSystem shown, Listing listing) {
         listing.title(wellCase, wellCase.header().title());
         listing.table(Tables.comparisonSideBySide(comparison, shown));
+        listing.line(
+                "Which design dominates. " + Tables.dominance(comparison, shown).caption());
         for (SectionComparison section : comparison.sections()) {
-            for (DesignPair pair : section.pairs()) {
-                listing.line(section.section() + ": " + pair.statement());
-            }
+            section.pairs().forEach(pair -> listing.point(section.section() + ": " + told(pair)));
         }
-        comparison.totals().forEach(pair -> listing.line("whole well: " + pair.statement()));
-        listing.line(Tables.dominance(comparison, shown).caption());
+        comparison.totals().forEach(pair -> listing.point("whole well: " + told(pair)));
         listing.line("");
         listing.table(Tables.comparedMaasp(comparison, shown));
         listing.table(Tables.steel(comparison, shown));
+        listing.line("A planning aid: to be verified by a competent person.");
+    }
+
+    /** The relation, and in what one alone is better where neither dominates. */
+    private static String told(DesignPair pair) {
+        return pair.statement()
+                + (pair.relation() == DesignPair.Relation.EACH_BETTER_IN_SOMETHING
+                        ? better(pair.first(), pair.firstBetter(), pair.secondBetter())
+                                + better(pair.second(), pair.secondBetter(), pair.firstBetter())
+                        : "");
+    }
+
+    private static String better(String design, List<ComparedValue> own, List<ComparedValue> other) {
+        String alone = own.stream()
+                .filter(v -> !other.contains(v))
+                .map(ComparedValue::title)
+                .collect(Collectors.joining(", "));
+        return alone.isEmpty() ? "" : "; " + design + " alone in " + alone;
     }
 }

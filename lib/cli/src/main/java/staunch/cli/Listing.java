@@ -3,6 +3,7 @@ package staunch.cli;
 import java.io.PrintWriter;
 import staunch.design.WellCase;
 import staunch.table.ResultTable;
+import staunch.table.TableText;
 
 /**
  * Results as a person reads them on a terminal.
@@ -14,17 +15,23 @@ record Listing(Terminal terminal, PrintWriter out) {
     /** Which well this is about, and that it is invented where it is. */
     void title(WellCase wellCase, String what) {
         out.println(terminal.styled("bold", wellCase.header().well()) + ": " + what);
-        wellCase.header().notice().ifPresent(out::println);
+        wellCase.header().notice().ifPresent(this::line);
         out.println();
     }
 
     /** A table under its name and caption. */
     void table(ResultTable table) {
-        out.println(table.name() + ". " + table.caption());
+        line(table.name() + ". " + table.caption());
         out.println(table.text());
     }
 
+    /** A sentence, folded where it is longer than a line. */
     void line(String text) {
-        out.println(text);
+        out.println(TableText.folded(text, 0));
+    }
+
+    /** A point of a list, its further lines moved in. */
+    void point(String text) {
+        out.println("  " + TableText.folded(text, 4));
     }
 }

@@ -33,7 +33,6 @@ final class SectionSummary {
             "Planning aid: to be verified by a competent person. Local regulations, the rig's own"
                     + " procedures and certified well-control staff prevail.";
     private static final int GAP = 2;
-    private static final int LINE = 100;
 
     private SectionSummary() {}
 
@@ -49,7 +48,7 @@ final class SectionSummary {
             String name = section.plan().name();
             Verdict verdict = section.verdict();
             String outcome = verdict.outcome().title();
-            String lines = folded(sentence(verdict, units), width + GAP);
+            String lines = TableText.folded(sentence(verdict, units), width + GAP);
             text.append(name).append(" ".repeat(width - name.length() + GAP));
             text.append(terminal.styled(STYLES.get(verdict.outcome()), outcome));
             text.append(lines.substring(outcome.length()));
@@ -64,7 +63,7 @@ final class SectionSummary {
                         CAUTION)
                 .map(String::strip)
                 .filter(sentence -> !sentence.isEmpty())
-                .forEach(sentence -> text.append(folded(sentence, 0)).append('\n'));
+                .forEach(sentence -> text.append(TableText.folded(sentence, 0)).append('\n'));
         return text.toString();
     }
 
@@ -83,7 +82,7 @@ final class SectionSummary {
                         + (detail.equals(masp.verdict().outcome().title()) ? "" : ": " + detail);
                 String name = section.plan().name();
                 text.append(name).append(" ".repeat(width - name.length() + GAP));
-                text.append(folded(sentence, width + GAP)).append('\n');
+                text.append(TableText.folded(sentence, width + GAP)).append('\n');
             }
         }
     }
@@ -144,22 +143,5 @@ final class SectionSummary {
         String outcome = verdict.outcome().title();
         String statement = shown.startsWith(outcome) ? shown : outcome + ": " + shown;
         return verdict.governing().isEmpty() ? statement : statement + "; governed by " + verdict.governing();
-    }
-
-    /** Broken between words, later lines moved in. */
-    private static String folded(String sentence, int indent) {
-        StringBuilder text = new StringBuilder();
-        int length = indent;
-        for (String word : sentence.split(" ")) {
-            if (length + word.length() > LINE) {
-                text.append('\n').append(" ".repeat(indent));
-                length = indent;
-            } else if (text.length() > 0) {
-                text.append(' ');
-            }
-            text.append(word);
-            length += word.length() + 1;
-        }
-        return text.toString();
     }
 }

@@ -404,6 +404,9 @@ class MainTest {
         }
         assertTrue(out().contains("8 1/2 in: Early liner dominates Base"), out());
         assertTrue(out().contains("12 1/4 in: neither dominates"), out());
+        assertTrue(out().contains("17 1/2 in: Base and Early liner are not compared: not shut in"), out());
+        assertTrue(out().contains("777120  USD"), out());
+        assertTrue(out().lines().allMatch(l -> l.length() <= 100), "fits a terminal of 100 columns");
         assertTrue(out().contains("bbl"), out());
         assertEquals("", err());
         assertEquals(List.of(), written());
@@ -433,9 +436,28 @@ class MainTest {
         assertTrue(err().contains("fewer than two"), err());
         assertEquals(ExitCode.USAGE, run("compare", demo, "--designs", "Base,Base"));
         assertTrue(err().contains("twice"), err());
+        assertEquals(ExitCode.OK, run("compare", demo, "--designs", "Early liner", "--designs", "Base"));
         assertEquals(ExitCode.USAGE, run("compare", demo, "--designs", "Base,none"));
         assertTrue(err().contains("\"none\"") && err().contains("Early liner"), err());
         assertEquals(ExitCode.VERDICT, run("compare", demo, "--fail-on-verdict"));
+    }
+
+    @Test
+    void aNameOfADesignMayHaveACommaInIt() {
+        List<String> known = List.of("Base", "7 in, deep", "7 in", "deep");
+        assertEquals(List.of("Base", "7 in, deep"), DesignNames.of(List.of("Base, 7 in, deep"), known));
+        assertEquals(List.of("7 in", "Base", "deep"), DesignNames.of(List.of("7 in,Base", " deep"), known));
+        assertEquals(List.of("Base", "none", ""), DesignNames.of(List.of("Base,none,"), known));
+    }
+
+    @Test
+    void aCaseOfOneDesignHasNothingToCompare() throws IOException {
+        String one = copy(folder.resolve("one"), text -> {
+            int second = text.indexOf("  - name: Early liner");
+            return text.substring(0, second) + text.substring(text.indexOf("\ncriteria:", second) + 1);
+        });
+        assertEquals(ExitCode.USAGE, run("compare", one));
+        assertTrue(err().contains("has one casing design, \"Base\": there is nothing to compare"), err());
     }
 
     @Test

@@ -22,19 +22,22 @@ import staunch.envelope.Verdict;
  * @param relation of the first to the second
  * @param firstBetter in what the first is better; empty where the two are not compared
  * @param secondBetter in what the second is better; empty where the two are not compared
+ * @param notCompared why the two are not compared; empty where they are
  */
 public record DesignPair(
         String first,
         String second,
         Relation relation,
         List<ComparedValue> firstBetter,
-        List<ComparedValue> secondBetter) {
+        List<ComparedValue> secondBetter,
+        String notCompared) {
     public DesignPair {
         Objects.requireNonNull(first, "first");
         Objects.requireNonNull(second, "second");
         Objects.requireNonNull(relation, "relation");
         firstBetter = List.copyOf(firstBetter);
         secondBetter = List.copyOf(secondBetter);
+        Objects.requireNonNull(notCompared, "notCompared");
     }
 
     /** How two designs stand to each other. */
@@ -68,36 +71,38 @@ public record DesignPair(
             case EQUAL -> "neither dominates: " + first + " and " + second + " are equal";
             case EACH_BETTER_IN_SOMETHING ->
                 "neither dominates: each of " + first + " and " + second + " is better in something";
-            case NOT_COMPARED ->
-                "neither dominates: " + first + " and " + second
-                        + " are not compared, since the section is not shut in or a value is missing";
+            case NOT_COMPARED -> first + " and " + second + " are not compared: " + notCompared;
         };
     }
 
     static DesignPair of(SectionOutcome first, SectionOutcome second) {
         if (notShutIn(first) || notShutIn(second)) {
-            return notCompared(first.design(), second.design());
+            String where =
+                    !notShutIn(second) ? " in " + first.design() : !notShutIn(first) ? " in " + second.design() : "";
+            return notCompared(first.design(), second.design(), "not shut in" + where);
         }
-        Tally tally = new Tally();
+        Tally tally = new Tally(first.design(), second.design());
         for (ComparedValue value : ComparedValue.values()) {
             if (value.ofSection()) {
                 tally.add(value, value.of(first, second));
             }
         }
-        return tally.pair(first.design(), second.design());
+        return tally.pair();
     }
 
     /** Two whole designs by their sections and their steel; sections that neither shuts in are left out. */
     static DesignPair of(SteelUse first, SteelUse second, List<SectionComparison> sections) {
-        Tally tally = new Tally();
+        Tally tally = new Tally(first.design(), second.design());
         for (SectionComparison section : sections) {
             Optional<SectionOutcome> a = section.outcome(first.design());
             Optional<SectionOutcome> b = section.outcome(second.design());
             if (a.isEmpty() != b.isEmpty()) {
-                tally.missing = true;
+                tally.missing.add((a.isEmpty() ? first : second).design() + " has no section " + section.section());
             } else if (a.isPresent() && !(notShutIn(a.get()) && notShutIn(b.get()))) {
                 DesignPair pair = of(a.get(), b.get());
-                tally.missing |= pair.relation() == Relation.NOT_COMPARED;
+                if (!pair.notCompared().isEmpty()) {
+                    tally.missing.add(section.section() + ", " + pair.notCompared());
+                }
                 tally.firstBetter.addAll(pair.firstBetter());
                 tally.secondBetter.addAll(pair.secondBetter());
             }
@@ -106,7 +111,7 @@ public record DesignPair(
                 ComparedValue.STEEL,
                 new ComparedValue.Pair(OptionalDouble.of(-first.mass()), OptionalDouble.of(-second.mass())));
         tally.add(ComparedValue.COST, cost(first, second));
-        return tally.pair(first.design(), second.design());
+        return tally.pair();
     }
 
     /** Costs count where both are known in one currency; else the designs are compared without them. */
@@ -121,8 +126,8 @@ public record DesignPair(
                 : new ComparedValue.Pair(OptionalDouble.empty(), OptionalDouble.empty());
     }
 
-    private static DesignPair notCompared(String first, String second) {
-        return new DesignPair(first, second, Relation.NOT_COMPARED, List.of(), List.of());
+    private static DesignPair notCompared(String first, String second, String why) {
+        return new DesignPair(first, second, Relation.NOT_COMPARED, List.of(), List.of(), why);
     }
 
     private static boolean notShutIn(SectionOutcome outcome) {
@@ -132,7 +137,14 @@ public record DesignPair(
     private static final class Tally {
         private final Set<ComparedValue> firstBetter = EnumSet.noneOf(ComparedValue.class);
         private final Set<ComparedValue> secondBetter = EnumSet.noneOf(ComparedValue.class);
-        private boolean missing;
+        private final List<String> missing = new ArrayList<>();
+        private final String first;
+        private final String second;
+
+        Tally(String first, String second) {
+            this.first = first;
+            this.second = second;
+        }
 
         void add(ComparedValue value, ComparedValue.Pair pair) {
             if (pair.known()) {
@@ -142,17 +154,18 @@ public record DesignPair(
                 } else if (sign < 0) {
                     secondBetter.add(value);
                 }
-            } else {
-                missing |= !(pair.lacking() && value.mayLack());
+            } else if (!(pair.lacking() && value.mayLack())) {
+                String where = pair.lacking() ? "" : " in " + (pair.first().isEmpty() ? first : second);
+                missing.add(value.title() + " not known" + where);
             }
         }
 
-        DesignPair pair(String first, String second) {
-            if (missing) {
-                return notCompared(first, second);
+        DesignPair pair() {
+            if (!missing.isEmpty()) {
+                return notCompared(first, second, String.join("; ", missing));
             }
             return new DesignPair(
-                    first, second, relation(), new ArrayList<>(firstBetter), new ArrayList<>(secondBetter));
+                    first, second, relation(), new ArrayList<>(firstBetter), new ArrayList<>(secondBetter), "");
         }
 
         private Relation relation() {

@@ -130,6 +130,7 @@ class ComparisonLawTest {
         SectionComparison top = comparison.sections().get(0);
         assertEquals(TwoSectionWell.TOP, top.section());
         assertEquals(DesignPair.Relation.NOT_COMPARED, top.pairs().get(0).relation());
+        assertEquals("not shut in", top.pairs().get(0).notCompared());
     }
 
     @Test

@@ -40,7 +40,7 @@ public final class TableText {
         StringBuilder text = new StringBuilder();
         List<List<String>> names = new ArrayList<>();
         for (int c = 0; c < widths.length; c++) {
-            names.add(folded(columns.get(c).name(), widths[c]));
+            names.add(parts(columns.get(c).name(), widths[c]));
         }
         int deepest = names.stream().mapToInt(List::size).max().orElse(0);
         names.replaceAll(n -> lowered(n, deepest));
@@ -57,7 +57,7 @@ public final class TableText {
         for (int row = 0; row < shown; row++) {
             List<List<String>> cells = new ArrayList<>();
             for (int c = 0; c < widths.length; c++) {
-                cells.add(folded(columns.get(c).cells().get(row), widths[c]));
+                cells.add(parts(columns.get(c).cells().get(row), widths[c]));
             }
             appendLines(text, columns, cells, widths);
         }
@@ -65,6 +65,11 @@ public final class TableText {
             text.append("… ").append(table.rowCount() - shown).append(" more rows\n");
         }
         return text.toString();
+    }
+
+    /** A sentence broken between words, later lines moved in by an indent that the first already has. */
+    public static String folded(String sentence, int indent) {
+        return String.join("\n" + " ".repeat(indent), parts(sentence, LINE - indent));
     }
 
     private record TextColumn(String name, String unit, List<String> cells, boolean numeric) {
@@ -156,7 +161,7 @@ public final class TableText {
         return words;
     }
 
-    private static List<String> folded(String text, int width) {
+    private static List<String> parts(String text, int width) {
         if (length(text) <= width) {
             return List.of(text);
         }
