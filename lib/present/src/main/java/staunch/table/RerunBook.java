@@ -1,6 +1,5 @@
 package staunch.table;
 
-import static java.math.RoundingMode.FLOOR;
 import static java.math.RoundingMode.HALF_EVEN;
 
 import java.util.ArrayList;
@@ -104,46 +103,40 @@ public final class RerunBook {
             return result.map(r -> r.value(quantity).outcome()).orElse("no such section");
         }
 
-        OptionalDouble change() {
-            OptionalDouble before = number(section.before());
-            OptionalDouble after = number(section.after());
-            return before.isPresent() && after.isPresent()
-                    ? OptionalDouble.of(after.getAsDouble() - before.getAsDouble())
-                    : OptionalDouble.empty();
-        }
-
         boolean differs() {
-            return !section.before()
-                    .map(r -> r.value(quantity))
-                    .equals(section.after().map(r -> r.value(quantity)));
+            return section.before().isPresent() == section.after().isPresent()
+                    ? section.differing().contains(quantity)
+                    : Stream.of(section.before(), section.after())
+                            .flatMap(Optional::stream)
+                            .anyMatch(r -> r.has(quantity));
         }
     }
 
     /** Changed results of one measure: numbers before and after, and the verdicts of their sections. */
     private ResultTable values(Measure measure) {
-        return new Rows<>(
-                        changed(q -> q.measure() == measure)
-                                .filter(Changed::differs)
-                                .toList(),
-                        units)
+        List<Changed> rows =
+                changed(q -> q.measure() == measure).filter(Changed::differs).toList();
+        Measure change = rows.isEmpty() ? measure : rows.get(0).quantity().measureOfChange();
+        return new Rows<>(rows, units)
                 .text("Section", c -> c.section().section())
                 .text("Design", c -> c.section().design())
                 .text("Result", c -> c.quantity().title())
-                .optional("Before", measure, FLOOR, c -> c.number(c.section().before()))
-                .optional("After", measure, FLOOR, c -> c.number(c.section().after()))
+                .optional(
+                        "Before", measure, HALF_EVEN, c -> c.number(c.section().before()))
+                .optional("After", measure, HALF_EVEN, c -> c.number(c.section().after()))
                 .optional(
                         "Change",
-                        measure == Measure.PRESSURE_GAUGE ? Measure.PRESSURE_DIFFERENCE : measure,
+                        change,
                         HALF_EVEN,
-                        Changed::change)
+                        c -> c.section().difference(c.quantity()).value())
                 .text("Where, before", c -> c.outcome(c.section().before()))
                 .text("Where, after", c -> c.outcome(c.section().after()))
                 .text("Verdict before", c -> verdict(c.section().before()))
                 .text("Verdict after", c -> verdict(c.section().after()))
                 .table(
                         "Changed values, " + measure.title(),
-                        "Every result that is different. A number that is missing is none: the text beside it says what"
-                                + " there is in its place.");
+                        "Every result that is different, to nearest. A number that is missing is none: the text beside it"
+                                + " says what there is in its place.");
     }
 
     private Stream<Changed> changed(Predicate<SectionQuantity> which) {
