@@ -68,12 +68,19 @@ final class EvidenceModel {
         List<OffsetEvidence.Test> tests = tests(pore);
         Optional<Range> strength = strength(pore, tests);
         List<OffsetEvidence.Event> bounds = events(pore);
-        bounds.forEach(b -> check(b, pore, strength));
-        List<StrengthTest> planned = predicted.tests().stream()
-                .map(t -> plannedTests.contains(t.name()) ? lowered(t, strength) : t)
-                .toList();
+        List<StrengthTest> planned = compared(bounds, pore, strength, plannedTests);
         List<WeakZone> zones =
                 predicted.weakZones().stream().map(z -> tested(z, tests)).toList();
+        if (choice.bounds() == BoundUse.COUNTED) {
+            CountedBounds counted = counted(pore, bounds);
+            strength = counted.strength(strength, this::gridOf);
+            pore = counted.porePressure(pore, this::gridOf);
+            planned = planned.stream()
+                    .map(t -> plannedTests.contains(t.name()) ? counted.test(t) : t)
+                    .toList();
+            zones = zones.stream().map(counted::zone).toList();
+            changes.addAll(counted.changes());
+        }
         EarthModel earth = new EarthModel(
                 pore, strength, planned, zones, predicted.temperature(), predicted.tops(), predicted.stayOuts());
         OffsetEvidence evidence = new OffsetEvidence(
@@ -87,10 +94,35 @@ final class EvidenceModel {
                 leftOut,
                 List.of(),
                 bounds,
+                choice.bounds(),
                 choice.logs(),
                 List.of(),
                 shoes());
         return new EvidenceTransfer.Result(earth, evidence);
+    }
+
+    /** The strength tests, once bounds are held against the profiles and planned tests against the strength. */
+    private List<StrengthTest> compared(
+            List<OffsetEvidence.Event> bounds,
+            Optional<Range> pore,
+            Optional<Range> strength,
+            Set<String> plannedTests) {
+        bounds.forEach(b -> check(b, pore, strength));
+        return predicted.tests().stream()
+                .map(t -> plannedTests.contains(t.name()) ? lowered(t, strength) : t)
+                .toList();
+    }
+
+    private CountedBounds counted(Optional<Range> pore, List<OffsetEvidence.Event> bounds) {
+        return new CountedBounds(
+                transfer,
+                normal,
+                z -> stressKnown(pore, z) ? Optional.of(planned(pore).stressAt(z)) : Optional.empty(),
+                wells,
+                bounds,
+                e -> predicted.weakZones().stream()
+                        .anyMatch(zone -> e.verticalDepth() >= zone.topVerticalDepth()
+                                && e.verticalDepth() <= zone.bottomVerticalDepth()));
     }
 
     // --- What corresponds to what

@@ -17,7 +17,15 @@ import java.util.Set;
  *   <li>A test made in a named weak zone speaks of the zone alone. Where asked, the lowest leak-off in it stands in the
  *       place of the zone's estimate, as equivalent density from the datum.
  *   <li>A loss is an upper bound of the strength at the mud pressure it began at, a kick a lower bound of the pore pressure.
- *       Both are carried over and compared with the profiles and with other evidence; they change nothing.
+ *       Both are carried over, compared with the profiles and with other evidence, and listed. By default they change nothing.
+ *       Where they count, see {@link BoundUse}, each moves the profiles to the unfavourable side within the window, with the
+ *       share s = 1 − |Δh| / w of its own distance: a loss the low and the likely strength, F − s max(0, F − b) with
+ *       b = P + K (S − P) and the stress ratio K of the loss; a kick the high and the likely pore pressure,
+ *       P + s max(0, b − P) with the excess of the kick over hydrostatic. Of several the one that moves farthest counts. A loss
+ *       met in a named weak zone lowers that zone alone, to the loss. Planned tests are lowered like the strength. The
+ *       stress in b is that without the kicks, so that a kick never raises the strength. A mud that met no kick never lowers
+ *       the pore pressure, since tight rock does not flow, and an integrity test of an offset well never raises the strength:
+ *       both would widen the window on what another well bore.
  *   <li>Pore pressures read from logs change nothing, or are carried over as estimates, see {@link LogUse}: the profile is
  *       first drawn to them as to evidence, with s = 1 between their readings, and then, as above, to the measured pressures.
  *       So a measured pressure counts alone at its depth, and the log again at the edge of the window. Where the two differ by
@@ -30,20 +38,27 @@ import java.util.Set;
  * @param strength what the strength is to be made of
  * @param weakZones whether leak-off tests replace the estimates of weak zones
  * @param logs what pore pressures read from logs do
+ * @param bounds what losses and kicks do
  */
 public record EvidenceTransfer(
-        OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones, LogUse logs) {
+        OffsetTransfer transfer,
+        EvidenceUse porePressure,
+        EvidenceUse strength,
+        boolean weakZones,
+        LogUse logs,
+        BoundUse bounds) {
     public EvidenceTransfer {
         Objects.requireNonNull(transfer, "transfer");
         Objects.requireNonNull(porePressure, "porePressure");
         Objects.requireNonNull(strength, "strength");
         Objects.requireNonNull(logs, "logs");
+        Objects.requireNonNull(bounds, "bounds");
     }
 
-    /** Logs change nothing. */
+    /** Logs and bounds change nothing. */
     public EvidenceTransfer(
             OffsetTransfer transfer, EvidenceUse porePressure, EvidenceUse strength, boolean weakZones) {
-        this(transfer, porePressure, strength, weakZones, LogUse.COMPARED);
+        this(transfer, porePressure, strength, weakZones, LogUse.COMPARED, BoundUse.LISTED);
     }
 
     /**

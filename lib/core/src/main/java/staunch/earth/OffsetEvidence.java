@@ -20,6 +20,7 @@ import staunch.units.Si;
  * @param leftOut what could not be carried over, with the reason
  * @param pumped curves that leak-off was picked from
  * @param events losses, kicks and muds with their matched depths, downwards
+ * @param boundUse what losses and kicks do
  * @param logUse what pore pressures read from logs do
  * @param logs logs of offset wells, and what was read from them
  * @param shoes casing shoes with their matched depths, by well and downwards
@@ -35,6 +36,7 @@ public record OffsetEvidence(
         List<String> leftOut,
         List<Pumped> pumped,
         List<Event> events,
+        BoundUse boundUse,
         LogUse logUse,
         List<Log> logs,
         List<Shoe> shoes) {
@@ -48,6 +50,7 @@ public record OffsetEvidence(
         leftOut = List.copyOf(leftOut);
         pumped = List.copyOf(pumped);
         events = List.copyOf(events);
+        Objects.requireNonNull(boundUse, "boundUse");
         Objects.requireNonNull(logUse, "logUse");
         logs = List.copyOf(logs);
         shoes = List.copyOf(shoes);
@@ -66,6 +69,7 @@ public record OffsetEvidence(
                 leftOut,
                 curves,
                 events,
+                boundUse,
                 logUse,
                 read,
                 shoes);

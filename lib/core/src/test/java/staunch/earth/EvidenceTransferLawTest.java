@@ -105,6 +105,12 @@ class EvidenceTransferLawTest {
                 .apply(PREDICTED, PLANNED, Range.of(overburden(PLANNED)), wells, Set.of("planned"));
     }
 
+    private static EvidenceTransfer.Result counting(EvidenceUse use, List<OffsetWell> wells) {
+        OffsetTransfer transfer = new OffsetTransfer(new DepthMatching.BelowMudline(), WINDOW, 5000, 0.1, 2e6);
+        return new EvidenceTransfer(transfer, use, use, false, LogUse.COMPARED, BoundUse.COUNTED)
+                .apply(PREDICTED, PLANNED, Range.of(overburden(PLANNED)), wells, Set.of("planned"));
+    }
+
     private static PressureProfile strength(EvidenceTransfer.Result result) {
         return result.earth().strength().orElseThrow().likely();
     }
@@ -261,5 +267,160 @@ class EvidenceTransferLawTest {
         OffsetEvidence left = apply(EvidenceUse.PREDICTED, false, List.of(odd)).evidence();
         assertEquals(List.of(), left.events());
         assertEquals(1, left.leftOut().size());
+    }
+
+    // --- Bounds that count
+
+    private static DrillingEvent lossOfRatio(double below, double ratio) {
+        return event(
+                DrillingEvent.Type.LOSS,
+                below,
+                ofRatio("l", below, ratio, Standing.LEAK_OFF).pressure());
+    }
+
+    private static DrillingEvent kickOfExcess(double below, double excess) {
+        return event(DrillingEvent.Type.KICK, below, OFFSET.at(ground(OFFSET) + below) + excess);
+    }
+
+    /** Tests and points, so that a profile can be made of evidence too. */
+    private static OffsetWell measured() {
+        return well(
+                "M",
+                List.of(ofRatio("t", 1900, 0.6, Standing.LEAK_OFF), ofRatio("u", 2150, 0.7, Standing.LEAK_OFF)),
+                List.of(point("p", 1850, 7e6), point("q", 2100, 8e6), point("r", 2300, 6e6)));
+    }
+
+    private static List<OffsetWell> with(DrillingEvent... events) {
+        List<OffsetWell> wells = new ArrayList<>(List.of(measured()));
+        for (int i = 0; i < events.length; i++) {
+            wells.add(well("E" + i, List.of(), List.of(), events[i]));
+        }
+        return wells;
+    }
+
+    /**
+     * What straight lines between the depths of a profile may leave of a rule that is not straight, Pa: s d over h = 10 m with
+     * s′ = 1/200 and d′ to 22 kPa/m leaves 2 s′ d′ h²/8 = 2.75 kPa, and as much again where two bounds cross.
+     */
+    private static final double STRAIGHT = 5500;
+
+    private static void neverHigher(Range with, Range without) {
+        for (int below = 1700; below <= 2400; below += 3) {
+            double z = ground(PLANNED) + below;
+            if (!without.likely().covers(z)) {
+                continue;
+            }
+            assertTrue(with.likely().lowestAt(z) <= without.likely().lowestAt(z) + STRAIGHT, "likely at " + below);
+            assertTrue(
+                    with.lowOrLikely().lowestAt(z) <= without.lowOrLikely().lowestAt(z) + STRAIGHT, "low at " + below);
+            assertTrue(
+                    with.highOrLikely().lowestAt(z) <= without.highOrLikely().lowestAt(z) + STRAIGHT,
+                    "high at " + below);
+        }
+    }
+
+    @Property(tries = 60, seed = "1")
+    void aLossThatCountsNeverRaisesStrengthAndAKickNeverLowersPorePressure(
+            @ForAll @DoubleRange(min = 1800, max = 2300) double one,
+            @ForAll @DoubleRange(min = 0.05, max = 1.5) double ratio,
+            @ForAll @DoubleRange(min = 1800, max = 2300) double other,
+            @ForAll @DoubleRange(min = -3e6, max = 15e6) double excess) {
+        for (EvidenceUse use : EvidenceUse.values()) {
+            DrillingEvent loss = lossOfRatio(one, ratio);
+            DrillingEvent kick = kickOfExcess(other, excess);
+            EarthModel listed = apply(use, false, with()).earth();
+            EarthModel none = counting(use, with()).earth();
+            assertEquals(listed, none, "nothing to count");
+            EarthModel lost = counting(use, with(loss)).earth();
+            EarthModel twice =
+                    counting(use, with(loss, lossOfRatio(other, 0.4))).earth();
+            EarthModel both = counting(use, with(loss, kick)).earth();
+            neverHigher(lost.strength().orElseThrow(), none.strength().orElseThrow());
+            neverHigher(twice.strength().orElseThrow(), lost.strength().orElseThrow());
+            assertEquals(lost.porePressure(), none.porePressure(), "a loss says nothing of pore pressure");
+            neverHigher(lost.porePressure().orElseThrow(), both.porePressure().orElseThrow());
+            assertEquals(lost.strength(), both.strength(), "a kick never raises the strength");
+            assertEquals(none.tests().get(1), both.tests().get(1), "a test made in the well itself stands");
+        }
+    }
+
+    @Property(tries = 20, seed = "1")
+    void aBoundThatCountsIsMetAtItsDepthAndEndsAtTheWindow(
+            @ForAll @DoubleRange(min = 500, max = 2600) double below,
+            @ForAll @DoubleRange(min = 0.1, max = 0.3) double ratio) {
+        double z = ground(PLANNED) + below;
+        EvidenceTransfer.Result lost =
+                counting(EvidenceUse.PREDICTED, List.of(well("A", List.of(), List.of(), lossOfRatio(below, ratio))));
+        StressState state = new StressState(
+                overburden(PLANNED).lowestAt(z),
+                PREDICTED.porePressure().orElseThrow().likely().lowestAt(z));
+        Range made = lost.earth().strength().orElseThrow();
+        Range before = PREDICTED.strength().orElseThrow();
+        double bound = state.strengthAt(ratio);
+        assertEquals(Math.min(bound, before.likely().lowestAt(z)), made.likely().lowestAt(z), 20);
+        assertEquals(
+                Math.min(bound, before.lowOrLikely().lowestAt(z)),
+                made.lowOrLikely().lowestAt(z),
+                20);
+        assertEquals(before.high(), made.high(), "other rock may be as strong as was thought");
+        for (double away : new double[] {-WINDOW - 1, WINDOW + 1}) {
+            assertEquals(before.likely().lowestAt(z + away), made.likely().lowestAt(z + away), 20);
+        }
+        // Halfway to the edge half of the difference is left.
+        double half = z + WINDOW / 2;
+        double there = new StressState(
+                        overburden(PLANNED).lowestAt(half),
+                        PREDICTED.porePressure().orElseThrow().likely().lowestAt(half))
+                .strengthAt(ratio);
+        double likely = before.likely().lowestAt(half);
+        assertEquals(likely - 0.5 * Math.max(0, likely - there), made.likely().lowestAt(half), 20);
+        assertEquals(
+                made.likely().lowestAt(z) < before.likely().lowestAt(z) - 1,
+                lost.evidence().changes().stream().anyMatch(c -> c.subject().equals("strength, by bounds")));
+    }
+
+    @Test
+    void whatWouldWidenTheWindowNeverCounts() {
+        double z = ground(OFFSET) + 2000;
+        OffsetWell mud = well(
+                "A",
+                List.of(ofRatio("f", 2000, 1.4, Standing.INTEGRITY_TEST)),
+                List.of(),
+                event(DrillingEvent.Type.MUD, 2000, OFFSET.at(z)),
+                lossOfRatio(2000, 1.6),
+                kickOfExcess(2000, -2e6));
+        for (EvidenceUse use : List.of(EvidenceUse.PREDICTED, EvidenceUse.ADJUSTED)) {
+            assertEquals(PREDICTED, counting(use, List.of(mud)).earth());
+        }
+    }
+
+    @Test
+    void theOrderOfWellsMakesNoDifferenceToBoundsThatCount() {
+        List<OffsetWell> wells = with(
+                lossOfRatio(2000, 0.3), kickOfExcess(1950, 9e6), lossOfRatio(2080, 0.25), kickOfExcess(2050, 10e6));
+        for (EvidenceUse use : EvidenceUse.values()) {
+            EvidenceTransfer.Result one = counting(use, wells);
+            List<OffsetWell> turned = new ArrayList<>(wells);
+            Collections.reverse(turned);
+            assertEquals(one, counting(use, turned));
+        }
+    }
+
+    @Test
+    void aLossInAWeakZoneLowersTheZoneAloneAndOneNearAPlannedTestLowersThat() {
+        EvidenceTransfer.Result zone =
+                counting(EvidenceUse.PREDICTED, List.of(well("A", List.of(), List.of(), lossOfRatio(2920, 0.1))));
+        assertEquals(PREDICTED.strength(), zone.earth().strength());
+        OffsetEvidence.Event loss = zone.evidence().events().get(0);
+        assertEquals(
+                EquivalentDensity.of(loss.bound(), loss.verticalDepth()),
+                zone.earth().weakZones().get(0).strength(),
+                1e-6);
+        EvidenceTransfer.Result test =
+                counting(EvidenceUse.PREDICTED, List.of(well("A", List.of(), List.of(), lossOfRatio(2000, 0.1))));
+        double bound = test.evidence().events().get(0).bound();
+        assertEquals(bound, test.earth().tests().get(0).pressure(), 20);
+        assertEquals(PREDICTED.tests().get(1), test.earth().tests().get(1));
+        assertEquals(PREDICTED.weakZones(), test.earth().weakZones());
     }
 }

@@ -10,6 +10,7 @@ import staunch.control.KillSheetInput;
 import staunch.control.StringFriction;
 import staunch.earth.EquivalentZero;
 import staunch.earth.EvidenceUse;
+import staunch.earth.BoundUse;
 import staunch.earth.LogUse;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
@@ -1065,6 +1066,7 @@ final class CaseKeys {
             Key.of("matching", new Word(List.of("below_mudline", "formation_tops")), "Which depths correspond.")
                     .without("below_mudline"),
             option("log_pressures", LogUse.class, "What pore pressures read from logs of offset wells do."),
+            option("bounds", BoundUse.class, "What losses and kicks of offset wells do."),
             amount("window", Measure.LENGTH, 1, 2000, "Vertical distance up to which evidence counts.")
                     .must(),
             amount("half_distance", Measure.LENGTH, 1, 1e6, "Distance at which a well counts half of one next door.")

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.design.InputLine;
 import staunch.design.InputValue;
+import staunch.earth.BoundUse;
 import staunch.earth.CasingShoe;
 import staunch.earth.DensityLog;
 import staunch.earth.DepthMatching;
@@ -173,7 +174,8 @@ final class EvidenceBuilder {
                     block.choice("pore_pressure", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
                     block.choice("strength", EvidenceUse.class).orElse(EvidenceUse.PREDICTED),
                     block.text("weak_zones").filter("tested"::equals).isPresent(),
-                    block.choice("log_pressures", LogUse.class).orElse(LogUse.COMPARED));
+                    block.choice("log_pressures", LogUse.class).orElse(LogUse.COMPARED),
+                    block.choice("bounds", BoundUse.class).orElse(BoundUse.LISTED));
             EvidenceTransfer.Result result = transfer.apply(predicted, normal, overburden, offsets, plannedTests);
             return new EvidenceTransfer.Result(result.earth(), result.evidence().with(pumped, shownLogs));
         });

@@ -81,6 +81,7 @@ public final class ResultHtml {
         lines.put("pore pressure", evidence.porePressure().title());
         lines.put("strength", evidence.strength().title());
         lines.put("weak zones", evidence.weakZones() ? "as tested" : "as given");
+        lines.put("losses and kicks", evidence.boundUse().title());
         return new Parts("Offset evidence", lines, EvidenceTables.all(evidence, zero, units));
     }
 

@@ -116,7 +116,7 @@ final class ReviewModel {
         root.put("header", header());
         root.put("answer", ResultWords.verdict(envelope.sections()));
         root.put("maspAnswer", ResultWords.maspFailures(envelope.sections(), units));
-        root.put("departures", ResultWords.departures(envelope.options()));
+        root.put("departures", ResultWords.departures(envelope.options(), wellCase.evidence()));
         root.put("marginUnit", units.label(Measure.PRESSURE_DIFFERENCE));
         root.put("maspBasis", envelope.options().maspBasis().title());
         root.put("maaspUnit", units.label(Measure.PRESSURE_GAUGE));

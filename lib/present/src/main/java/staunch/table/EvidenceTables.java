@@ -252,8 +252,8 @@ public final class EvidenceTables {
                 .text("Source", e -> e.event().source().text())
                 .table(
                         "Losses, kicks and muds of offset wells",
-                        "Bounds, not measurements: they change nothing and are listed as conflicts where profile or evidence"
-                                + " says otherwise.");
+                        "Bounds, not measurements, " + evidence.boundUse().title()
+                                + "; listed as conflicts where profile or evidence says otherwise.");
     }
 
     /** What was picked from the curves of pumping tests. */
@@ -347,7 +347,8 @@ public final class EvidenceTables {
                         "What the offset evidence changed",
                         "Pore pressure: " + evidence.porePressure().title() + ". Strength: "
                                 + evidence.strength().title() + ". Weak zones: "
-                                + (evidence.weakZones() ? "as tested." : "as given."));
+                                + (evidence.weakZones() ? "as tested" : "as given")
+                                + ". Losses and kicks: " + evidence.boundUse().title() + ".");
     }
 
     /** Pieces of evidence that do not agree, with each other or with the prediction. */

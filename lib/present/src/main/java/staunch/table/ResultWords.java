@@ -10,7 +10,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.design.ComparedValue;
 import staunch.design.StringSteel;
+import staunch.earth.BoundUse;
 import staunch.earth.EquivalentZero;
+import staunch.earth.OffsetEvidence;
 import staunch.envelope.InfluxForm;
 import staunch.envelope.InfluxMargin;
 import staunch.envelope.IntensityLimit;
@@ -294,8 +296,11 @@ public final class ResultWords {
     }
 
     /** Methods chosen other than the defaults, as a sentence; empty where there are none. */
-    public static String departures(MethodOptions options) {
-        List<String> chosen = options.departures();
+    public static String departures(MethodOptions options, Optional<OffsetEvidence> evidence) {
+        List<String> chosen = new ArrayList<>(options.departures());
+        evidence.map(OffsetEvidence::boundUse)
+                .filter(use -> use != BoundUse.LISTED)
+                .ifPresent(use -> chosen.add("bounds of offset wells: " + use.title()));
         return chosen.isEmpty() ? "" : "Chosen instead of the defaults: " + String.join("; ", chosen) + ".";
     }
 
