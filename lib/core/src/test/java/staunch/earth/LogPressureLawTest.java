@@ -197,7 +197,7 @@ class LogPressureLawTest {
                 List.of(),
                 Optional.empty(),
                 List.of());
-        return new EvidenceTransfer(transfer, use, use, false, logs)
+        return new EvidenceTransfer(transfer, use, use, false, logs, BoundUse.LISTED)
                 .apply(predicted, PLANNED, overburden(HERE, uncertainty), wells, Set.of());
     }
 

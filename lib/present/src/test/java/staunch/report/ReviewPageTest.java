@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -19,6 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
 import staunch.design.Study;
 import staunch.design.WellCase;
+import staunch.earth.BoundUse;
+import staunch.earth.EvidenceUse;
+import staunch.earth.LogUse;
+import staunch.earth.OffsetEvidence;
 import staunch.envelope.Assumption;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
@@ -74,6 +79,48 @@ class ReviewPageTest {
         assertFalse(page.contains("alert('x')"));
         assertTrue(page.contains("&lt;script&gt;"));
         parse(page);
+    }
+
+    private static String pageWith(BoundUse bounds) {
+        WellCase plain = Fixtures.wellCase();
+        OffsetEvidence evidence = new OffsetEvidence(
+                EvidenceUse.PREDICTED,
+                EvidenceUse.PREDICTED,
+                false,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                bounds,
+                LogUse.COMPARED,
+                List.of(),
+                List.of());
+        WellCase wellCase = new WellCase(
+                plain.header(),
+                plain.units(),
+                plain.datum(),
+                plain.path(),
+                plain.earth(),
+                plain.designs(),
+                plain.equipment(),
+                plain.options(),
+                plain.files(),
+                plain.warnings(),
+                Optional.of(evidence),
+                plain.register());
+        return ReviewPage.html(new Review(wellCase, Fixtures.envelope(), Fixtures.operations()), UnitSystem.FIELD);
+    }
+
+    @Test
+    void boundsThatCountAreSaidOnTheFirstScreen() {
+        String words = "bounds of offset wells: counted: losses lower the strength, kicks raise the pore pressure";
+        String counted = pageWith(BoundUse.COUNTED);
+        int said = counted.indexOf(words);
+        assertTrue(said > 0 && said < counted.indexOf("<section id=\"well\">"), "within the section summary");
+        assertFalse(pageWith(BoundUse.LISTED).contains(words));
     }
 
     @Test
