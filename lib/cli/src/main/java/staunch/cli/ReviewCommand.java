@@ -154,7 +154,7 @@ final class ReviewCommand implements Callable<Integer> {
         add(facts, "", header.notice());
         terminal.out().println(String.join(", ", facts));
         terminal.out().println();
-        terminal.out().println(SectionSummary.text(envelope, shown, terminal));
+        terminal.out().println(SectionSummary.text(wellCase, envelope, shown, terminal));
     }
 
     private static void add(List<String> facts, String before, Optional<String> fact) {

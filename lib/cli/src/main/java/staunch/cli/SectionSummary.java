@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import staunch.design.WellCase;
 import staunch.envelope.KickResult;
 import staunch.envelope.Masp;
 import staunch.envelope.SectionEnvelope;
@@ -36,7 +37,7 @@ final class SectionSummary {
 
     private SectionSummary() {}
 
-    static String text(WellEnvelope envelope, UnitSystem units, Terminal terminal) {
+    static String text(WellCase wellCase, WellEnvelope envelope, UnitSystem units, Terminal terminal) {
         StringBuilder text =
                 new StringBuilder("Kick tolerance at section TD, bottom-hole volume at shut-in, rounded down:\n");
         text.append(TableText.of(figures(envelope, units), Integer.MAX_VALUE)).append('\n');
@@ -59,7 +60,7 @@ final class SectionSummary {
         Stream.of(
                         ResultWords.verdict(envelope.sections()) + " "
                                 + ResultWords.maspFailures(envelope.sections(), units),
-                        ResultWords.departures(envelope.options()),
+                        ResultWords.departures(envelope.options(), wellCase.evidence()),
                         CAUTION)
                 .map(String::strip)
                 .filter(sentence -> !sentence.isEmpty())
