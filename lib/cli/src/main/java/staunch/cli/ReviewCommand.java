@@ -83,7 +83,11 @@ final class ReviewCommand implements Callable<Integer> {
         Study study = design.of(argument, wellCase);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
         Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
-        Review review = new Review(wellCase, envelope, argument.operations(study, shown));
+        Review review = new Review(
+                wellCase,
+                envelope,
+                argument.operations(study, shown),
+                argument.sensitivities(study, argument.shutIn(study), shown, main.terminal()));
         List<ReviewPage.Companion> sheets = new ArrayList<>();
         for (SectionOperations section : review.operations()) {
             for (KickOperations kick : List.of(section.drilled(), section.swabbed())) {

@@ -24,8 +24,8 @@ import staunch.units.Physics;
 import staunch.well.HoleInterval;
 
 /**
- * An input of a section that a sensitivity varies, all others staying as they are. Where the case gives a spread the swing is
- * that; else it is a stated, chosen one, which is no evidence.
+ * An input of a section that a sensitivity varies, all others staying as they are. The swing is the spread that the case
+ * gives; an input without one has no swing, and only the value at which it flips the verdict.
  */
 public enum SensitiveInput {
     /** Equivalent density at section TD; all estimates shift by one equivalent density at every depth. */
@@ -104,11 +104,6 @@ public enum SensitiveInput {
         }
 
         @Override
-        Swing swing(SectionInput input) {
-            return around(input, 24, "chosen: 24 kg/m³ (0.2 ppg) to either side");
-        }
-
-        @Override
         SectionInput with(SectionInput input, double value) {
             return withPlan(
                     input, input.plan().withMud(input.plan().mud().orElseThrow().withDensity(value)));
@@ -118,11 +113,6 @@ public enum SensitiveInput {
         @Override
         OptionalDouble base(SectionInput input) {
             return criteria(input, Criteria::kickIntensity);
-        }
-
-        @Override
-        Swing swing(SectionInput input) {
-            return around(input, 0.5 * base(input).orElse(0), HALF);
         }
 
         @Override
@@ -143,11 +133,6 @@ public enum SensitiveInput {
             OptionalDouble drilled = criteria(input, Criteria::drilledTolerance);
             OptionalDouble base = drilled.isPresent() ? drilled : criteria(input, Criteria::swabbedTolerance);
             return base.isPresent() && base.getAsDouble() > 0 ? base : OptionalDouble.empty();
-        }
-
-        @Override
-        Swing swing(SectionInput input) {
-            return around(input, 0.5 * base(input).orElse(0), HALF);
         }
 
         @Override
@@ -174,11 +159,6 @@ public enum SensitiveInput {
         }
 
         @Override
-        Swing swing(SectionInput input) {
-            return around(input, 0.1, "chosen: 0.1 to either side");
-        }
-
-        @Override
         SectionInput with(SectionInput input, double value) {
             GasComposition g = input.plan().gas().orElseThrow();
             return withPlan(
@@ -201,11 +181,6 @@ public enum SensitiveInput {
         @Override
         OptionalDouble base(SectionInput input) {
             return input.earth().temperature().isPresent() ? OptionalDouble.of(0) : OptionalDouble.empty();
-        }
-
-        @Override
-        Swing swing(SectionInput input) {
-            return around(input, 10, "chosen: 10 K (18 °F) to either side");
         }
 
         @Override
@@ -238,10 +213,10 @@ public enum SensitiveInput {
         @Override
         Swing swing(SectionInput input) {
             double base = base(input).orElseThrow();
-            return new Swing(
-                    OptionalDouble.of(Math.min(input.plan().bitDiameter(), base)),
-                    OptionalDouble.of(1.1 * base),
-                    "chosen: from the bit to 10 % wider");
+            double bit = input.plan().bitDiameter();
+            return bit < base
+                    ? new Swing(OptionalDouble.of(bit), OptionalDouble.of(base), "bit and planned hole of the case")
+                    : NO_RANGE;
         }
 
         @Override
@@ -264,12 +239,6 @@ public enum SensitiveInput {
         @Override
         OptionalDouble base(SectionInput input) {
             return input.plan().circulatingOverbalance();
-        }
-
-        @Override
-        Swing swing(SectionInput input) {
-            double base = base(input).orElseThrow();
-            return new Swing(OptionalDouble.of(0), OptionalDouble.of(2 * base), "chosen: none to twice as much");
         }
 
         @Override
@@ -300,11 +269,6 @@ public enum SensitiveInput {
         }
 
         @Override
-        Swing swing(SectionInput input) {
-            return around(input, 0.25 * base(input).orElseThrow(), "chosen: 25 % to either side");
-        }
-
-        @Override
         SectionInput with(SectionInput input, double value) {
             double factor = value / base(input).orElseThrow();
             return withPlan(
@@ -325,8 +289,9 @@ public enum SensitiveInput {
         }
     };
 
-    private static final String HALF = "chosen: 50 % to either side";
     private static final String EVIDENCE = "low and high estimate of the case";
+    private static final Swing NO_RANGE =
+            new Swing(OptionalDouble.empty(), OptionalDouble.empty(), "no range is stated in the case");
 
     private final String title;
     private final Measure measure;
@@ -356,7 +321,10 @@ public enum SensitiveInput {
     /** Value in the section; empty where it has none and nothing can be varied. */
     abstract OptionalDouble base(SectionInput input);
 
-    abstract Swing swing(SectionInput input);
+    /** Range that the case states; where it states none, none is made up. */
+    Swing swing(SectionInput input) {
+        return NO_RANGE;
+    }
 
     /** The section with another value. */
     abstract SectionInput with(SectionInput input, double value);
@@ -379,16 +347,13 @@ public enum SensitiveInput {
      */
     record Swing(OptionalDouble low, OptionalDouble high, String basis) {}
 
-    Swing around(SectionInput input, double half, String basis) {
-        double base = base(input).orElseThrow();
-        return new Swing(OptionalDouble.of(Math.max(base - half, least(input))), OptionalDouble.of(base + half), basis);
-    }
-
     private static Swing spread(Optional<Range> range, double z) {
         if (range.isEmpty() || range.get().low().isEmpty() && range.get().high().isEmpty()) {
             return new Swing(OptionalDouble.empty(), OptionalDouble.empty(), "the case gives one estimate only");
         }
-        return new Swing(at(range.map(Range::lowOrLikely), z), at(range.map(Range::highOrLikely), z), EVIDENCE);
+        String basis = EVIDENCE
+                + range.get().source().map(source -> " (" + source.text() + ")").orElse("");
+        return new Swing(at(range.map(Range::lowOrLikely), z), at(range.map(Range::highOrLikely), z), basis);
     }
 
     private static Optional<PressureProfile> deciding(Optional<Range> range, SectionInput input, boolean high) {

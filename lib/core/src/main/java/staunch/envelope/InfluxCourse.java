@@ -375,7 +375,12 @@ final class InfluxCourse {
                                 p.time(), p.upperEnd() < weakest.orElseThrow().measuredDepth()))
                 : Optional.empty();
         return new MigrationOutcome.Course(
-                curve.law().description(), curve.ending(), shown(curve.points()), List.copyOf(first.values()), maasp);
+                curve.law().description(),
+                curve.law().wording().amounts(),
+                curve.ending(),
+                shown(curve.points()),
+                List.copyOf(first.values()),
+                maasp);
     }
 
     /**
@@ -476,6 +481,7 @@ final class InfluxCourse {
         double lowest = kick.formationPressure() + safety;
         return new VolumetricOutcome.Computed(
                 law.description(),
+                law.wording().amounts(),
                 lowest,
                 lowest + working,
                 new VolumetricMethod.Table(

@@ -8,8 +8,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import staunch.control.MigrationCurve;
 import staunch.control.MigrationPoint;
+import staunch.units.Amount;
 import staunch.units.Kind;
 import staunch.units.Si;
+import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** The influx left to rise in the closed well. */
 public sealed interface MigrationOutcome permits MigrationOutcome.Computed, NotAssessed {
@@ -57,6 +60,7 @@ public sealed interface MigrationOutcome permits MigrationOutcome.Computed, NotA
      * Rise at one rate.
      *
      * @param rate slip law in plain words
+     * @param amounts quantities it names, in their order
      * @param ending why it ends
      * @param points in order of time
      * @param limits when each is first reached
@@ -64,16 +68,23 @@ public sealed interface MigrationOutcome permits MigrationOutcome.Computed, NotA
      */
     record Course(
             String rate,
+            List<Amount> amounts,
             MigrationCurve.Ending ending,
             List<MigrationPoint> points,
             List<FirstReached> limits,
             Optional<MaaspShown> maasp) {
         public Course {
             Objects.requireNonNull(rate, "rate");
+            amounts = List.copyOf(amounts);
             Objects.requireNonNull(ending, "ending");
             points = List.copyOf(points);
             limits = List.copyOf(limits);
             Objects.requireNonNull(maasp, "maasp");
+        }
+
+        /** The slip law in the given units. */
+        public String rate(UnitSystem units) {
+            return new Wording(rate, amounts).in(units);
         }
 
         /** The limit reached first; empty where none is before the end. */

@@ -52,16 +52,20 @@ final class OperationsAssumptions {
                         : new Assumption(
                                 "surface lines", "not known: strokes count from the top of the string", DEFAULT));
         killMud(plan, list);
+        Wording vent = Wording.of(
+                "gas leaves by the vent at {}; the mud leg holds ",
+                new Amount(InfluxCourse.VENT_TEMPERATURE, Measure.TEMPERATURE, 4));
         list.add(new Assumption(
                 "separator",
-                "gas leaves by the vent at 15 °C; the mud leg holds "
+                vent.text()
                         + (input.equipment()
                                         .gasSeparator()
                                         .flatMap(g -> present(g.mudLegDensity()))
                                         .isPresent()
                                 ? "the fluid of the case"
                                 : "the section's mud"),
-                DEFAULT));
+                DEFAULT,
+                vent.amounts()));
         if (input.datum().stackAtSeabed()) {
             list.add(new Assumption(
                     "choke-line friction",
@@ -122,7 +126,11 @@ final class OperationsAssumptions {
         OperationsPlan operations = plan.operations();
         MigrationBracket bracket = operations.migration().orElse(MigrationBracket.PUBLISHED);
         for (SlipLaw law : bracket.laws()) {
-            list.add(new Assumption("migration", law.description(), law.source().text()));
+            list.add(new Assumption(
+                    "migration",
+                    law.description(),
+                    law.source().text(),
+                    law.wording().amounts()));
         }
         OperationsPlan.Yielding yielding = operations.yielding();
         boolean mudGives = yielding.mudCompressibility().isPresent()

@@ -22,16 +22,14 @@ public record MigrationBracket(SlipLaw slow, SlipLaw medium, SlipLaw fast) {
      */
     public static final MigrationBracket PUBLISHED = new MigrationBracket(
             new FixedRiseRate(
-                    "slow, 500 ft/h",
+                    "slow",
                     500 * FOOT / 3600,
                     new Source(
                             "worked examples of gas migration in course notes", "510 ft/h at 12 ppg; 616 ft/h seen")),
             new FixedRiseRate(
-                    "medium, 1000 ft/h",
-                    1000 * FOOT / 3600,
-                    new Source("rule of thumb of well-control courses", "from memory")),
+                    "medium", 1000 * FOOT / 3600, new Source("rule of thumb of well-control courses", "from memory")),
             new FixedRiseRate(
-                    "fast, 100 ft/min",
+                    "fast",
                     100 * FOOT / 60,
                     new Source(
                             "A.B. Johnson and D.B. White, Gas-Rise Velocities During Kicks, SPE Drilling Engineering,"

@@ -1,7 +1,9 @@
 package staunch.influx;
 
+import java.util.List;
 import staunch.units.Si;
 import staunch.units.Source;
+import staunch.units.Wording;
 
 /**
  * How fast gas moves in mud: v_g = C₀ v_m + v_d (Zuber and Findlay 1965), v_m the mixture velocity, C₀ the distribution
@@ -40,6 +42,11 @@ public sealed interface SlipLaw
 
     /** One line for the list of options. */
     String description();
+
+    /** The same with the quantities it names, to be read in any units. */
+    default Wording wording() {
+        return new Wording(description(), List.of());
+    }
 
     /** Where the law comes from. */
     Source source();

@@ -55,7 +55,7 @@ public enum Measure {
     SURFACE_TENSION("N/m", Kind.PLAIN, "_N_per_m", "surface tension", "mN/m", "N/m"),
     ANGLE("rad", Kind.PLAIN, "_rad", "angle", "deg", "rad"),
     CURVATURE("rad/m", Kind.PLAIN, "_rad_per_m", "dogleg severity", "rad/m", "deg/30m", "deg/100ft"),
-    SPEED("m/s", Kind.PLAIN, "_m_per_s", "speed", "m/s", "m/h", "ft/h", "ft/min"),
+    SPEED("m/s", Kind.PLAIN, "_m_per_s", "speed", "m/s", "m/min", "m/h", "ft/min", "ft/h"),
     SLOWNESS("s/m", Kind.PLAIN, "_s_per_m", "slowness", "us/ft", "us/m"),
     RESISTIVITY("ohm.m", Kind.PLAIN, "_ohm_m", "resistivity", "ohm.m"),
     TIME("s", Kind.PLAIN, "_s", "time", "s", "min", "h"),

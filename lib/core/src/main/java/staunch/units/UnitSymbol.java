@@ -281,6 +281,7 @@ final class UnitSymbol {
         t.add(DEGREE.divide(METRE.multiply(30)), "deg/30m", "°/30m");
         t.add(DEGREE.divide(METRE.multiply(100 * FOOT)), "deg/100ft", "°/100ft");
         t.add(METRE.divide(SECOND), "m/s");
+        t.add(METRE.divide(SECOND.multiply(60)), "m/min");
         t.add(METRE.divide(SECOND.multiply(3600)), "m/h");
         t.add(METRE.multiply(FOOT).divide(SECOND.multiply(3600)), "ft/h");
         t.add(METRE.multiply(FOOT).divide(SECOND.multiply(60)), "ft/min");

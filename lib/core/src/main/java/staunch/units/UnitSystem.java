@@ -142,6 +142,15 @@ public final class UnitSystem {
         return symbol(Measure.TIME).equals("min") ? with(Measure.TIME, "h", 2) : this;
     }
 
+    /** The same units, with speeds per minute where they are shown per hour: for pipe that is tripped. */
+    public UnitSystem perMinute() {
+        return switch (symbol(Measure.SPEED)) {
+            case "ft/h" -> with(Measure.SPEED, "ft/min", 0);
+            case "m/h" -> with(Measure.SPEED, "m/min", 1);
+            default -> this;
+        };
+    }
+
     /** A time that may be waited, rounded down: from two hours on in hours, where times are shown in minutes. */
     public String duration(@Si("s") double si) {
         UnitSystem hours = inHours().with(Measure.TIME, inHours().symbol(Measure.TIME), 1);

@@ -7,16 +7,20 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import staunch.earth.EarthModel;
+import staunch.earth.PressureProfile;
+import staunch.earth.Range;
 import staunch.envelope.SectionCheck;
 import staunch.envelope.SectionEvaluator;
 import staunch.envelope.SectionInput;
 import staunch.envelope.Tolerance;
 import staunch.envelope.Verdict;
+import staunch.units.Physics;
+import staunch.units.Source;
 
 class SensitivityLawTest {
     private static Study study(double shoe, double mud) {
@@ -113,16 +117,66 @@ class SensitivityLawTest {
         assertEquals(1860, strength, 1e-6);
         assertTrue(volume(with(study, SensitiveInput.STRENGTH, strength + 20))
                 > volume(with(study, SensitiveInput.STRENGTH, strength)));
-        Sensitivity.Input intensity = of(study.sensitivity(TwoSectionWell.BELOW), SensitiveInput.KICK_INTENSITY);
-        assertTrue(intensity.atLow().orElseThrow().margin().getAsDouble()
-                > intensity.atHigh().orElseThrow().margin().getAsDouble());
-        assertEquals(OptionalDouble.of(15), intensity.low());
-        assertEquals(OptionalDouble.of(45), intensity.high());
+        assertTrue(volume(with(study, SensitiveInput.KICK_INTENSITY, 15))
+                > volume(with(study, SensitiveInput.KICK_INTENSITY, 45)));
+    }
+
+    /** A range is the case's own or there is none. */
+    @Test
+    void noRangeIsMadeUp() {
+        Sensitivity bare = study(3000, 1560).sensitivity(TwoSectionWell.BELOW);
+        assertTrue(bare.inputs().stream()
+                .allMatch(
+                        i -> i.low().isEmpty() && i.high().isEmpty() && i.span().isEmpty()));
+        assertTrue(bare.inputs().stream().anyMatch(i -> i.flip() instanceof Sensitivity.FlipsAt), "flips all the same");
+        Sensitivity ranged = ranged().sensitivity(TwoSectionWell.BELOW);
+        for (Sensitivity.Input input : ranged.inputs()) {
+            boolean stated = input.input() == SensitiveInput.PORE_PRESSURE || input.input() == SensitiveInput.STRENGTH;
+            assertEquals(stated, input.low().isPresent(), input.input().title());
+            String basis = stated ? "low and high estimate of the case (offset wells, table 3)" : bare(input);
+            assertEquals(basis, input.basis());
+        }
+        assertEquals(1740, of(ranged, SensitiveInput.STRENGTH).low().getAsDouble(), 1e-6);
+        assertEquals(1760, of(ranged, SensitiveInput.STRENGTH).high().getAsDouble(), 1e-6);
+        assertEquals(1380, of(ranged, SensitiveInput.PORE_PRESSURE).low().getAsDouble(), 1e-6);
+    }
+
+    private static String bare(Sensitivity.Input input) {
+        return input.flip() instanceof Sensitivity.NotVaried
+                ? "the case does not give it"
+                : "no range is stated in the case";
+    }
+
+    private static Study ranged() {
+        WellCase base = TwoSectionWell.with(TwoSectionWell.design("one", 3000, 1560));
+        return Study.of(WellCase.of(
+                base.header(),
+                base.units(),
+                base.datum(),
+                base.path(),
+                EarthModel.of(
+                        range(1400, 1380, 1420),
+                        range(1750, 1740, 1760),
+                        base.earth().temperature().orElseThrow()),
+                base.designs().get(0)));
+    }
+
+    private static Range range(double likely, double low, double high) {
+        return new Range(
+                gradient(likely),
+                Optional.of(gradient(low)),
+                Optional.of(gradient(high)),
+                Optional.of(new Source("offset wells", "table 3")));
+    }
+
+    private static PressureProfile gradient(double density) {
+        double deep = Physics.ATMOSPHERE + density * Physics.GRAVITY * 9000;
+        return PressureProfile.of(new double[] {0, 9000}, new double[] {Physics.ATMOSPHERE, deep});
     }
 
     @Test
     void theGreatestSwingStandsFirstAndEveryInputIsThere() {
-        Sensitivity sensitivity = study(3000, 1560).sensitivity(TwoSectionWell.BELOW);
+        Sensitivity sensitivity = ranged().sensitivity(TwoSectionWell.BELOW);
         assertEquals(SensitiveInput.values().length, sensitivity.inputs().size());
         double[] spans = sensitivity.inputs().stream()
                 .mapToDouble(i -> i.span().orElse(-1))
@@ -132,7 +186,8 @@ class SensitivityLawTest {
         for (int i = 0; i < spans.length; i++) {
             assertEquals(sorted[spans.length - 1 - i], spans[i]);
         }
-        Sensitivity.Input pore = of(sensitivity, SensitiveInput.PORE_PRESSURE);
+        assertTrue(sensitivity.inputs().get(0).span().getAsDouble() > 0);
+        Sensitivity.Input pore = of(study(3000, 1560).sensitivity(TwoSectionWell.BELOW), SensitiveInput.PORE_PRESSURE);
         assertEquals(Optional.empty(), pore.atLow(), "no spread, no swing");
         assertEquals("the case gives one estimate only", pore.basis());
     }

@@ -93,7 +93,7 @@ final class OperationsBuilder {
     }
 
     private static FixedRiseRate rise(String key, Fields f) {
-        return new FixedRiseRate(key + ", " + f.written(key), f.needAmount(key), new Source(f.needText("source"), ""));
+        return new FixedRiseRate(key, f.needAmount(key), new Source(f.needText("source"), ""));
     }
 
     private static OptionalDouble amount(Optional<Fields> f, String key) {

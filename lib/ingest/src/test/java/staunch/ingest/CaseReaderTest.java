@@ -11,7 +11,6 @@ import staunch.control.StringFriction;
 import staunch.design.CasingDesign;
 import staunch.design.WellCase;
 import staunch.envelope.OperationsPlan;
-import staunch.influx.SlipLaw;
 import staunch.limit.GasSeparator;
 import staunch.units.Measure;
 import staunch.units.Physics;
@@ -104,7 +103,7 @@ class CaseReaderTest {
         assertEquals(
                 List.of("slow, 150 m/h", "medium, 350 m/h", "fast, 1800 m/h"),
                 plan.migration().orElseThrow().laws().stream()
-                        .map(SlipLaw::description)
+                        .map(law -> law.wording().in(subsea.units()))
                         .toList());
         assertEquals(StringFriction.BY_BORE, plan.killSheet().orElseThrow().friction());
         GasSeparator separator = subsea.equipment().gasSeparator().orElseThrow();

@@ -182,10 +182,10 @@ public final class OperationCharts {
         List<Drawn> drawn = new ArrayList<>();
         for (int i = 0; i < migration.courses().size(); i++) {
             MigrationOutcome.Course course = migration.courses().get(i);
-            drawn.add(rise(course, course.rate(), METHODS.get(i % METHODS.size()), end, shown));
+            drawn.add(rise(course, course.rate(units), METHODS.get(i % METHODS.size()), end, shown));
         }
         MigrationOutcome.Course rigid = migration.rigid().get(migration.rigid().size() - 1);
-        drawn.add(rise(rigid, "rigid well, " + rigid.rate(), Look.line(Palette.ORANGE, Dash.DOTTED), end, shown));
+        drawn.add(rise(rigid, "rigid well, " + rigid.rate(units), Look.line(Palette.ORANGE, Dash.DOTTED), end, shown));
         List<Double> pressures = new ArrayList<>();
         drawn.forEach(d -> Arrays.stream(d.y).forEach(pressures::add));
         double maasp = migration.formationMaasp().orElse(-1);
@@ -214,14 +214,14 @@ public final class OperationCharts {
                                 String words = first.name() + " after " + units.duration(at.time());
                                 plot.cross(
                                         shown.fromSi(at.time(), Measure.TIME),
-                                        course.rate().split(",")[0] + ": " + words);
+                                        course.rate(units).split(",")[0] + ": " + words);
                                 alt.append(' ')
-                                        .append(course.rate())
+                                        .append(course.rate(units))
                                         .append(": ")
                                         .append(words)
                                         .append(';');
                             },
-                            () -> alt.append(' ').append(course.rate()).append(": none;"));
+                            () -> alt.append(' ').append(course.rate(units)).append(": none;"));
         }
         if (!marks.isEmpty()) {
             plot.highlight(

@@ -53,11 +53,14 @@ final class TornadoChart {
         List<Sensitivity.Input> drawn = sensitivity.inputs().stream()
                 .filter(i -> margin(i.atLow()).isPresent() && margin(i.atHigh()).isPresent())
                 .toList();
-        if (sensitivity.base().margin().isEmpty() || drawn.isEmpty()) {
+        if (sensitivity.base().margin().isEmpty()) {
             return new NotDrawn(
                     title,
                     "the margin of the section is no volume: "
                             + sensitivity.base().verdict().statement(units));
+        }
+        if (drawn.isEmpty()) {
+            return new NotDrawn(title, "the case states no range over which the margin stays a volume");
         }
         TornadoChart chart = new TornadoChart(sensitivity, drawn, units);
         StringBuilder alt = new StringBuilder("Bars about the margin of the base, "

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import staunch.control.KillSheet;
+import staunch.design.Sensitivity;
 import staunch.design.WellCase;
 import staunch.envelope.KickOperations;
 import staunch.envelope.KillSheetOutcome;
@@ -19,12 +20,25 @@ import staunch.units.UnitSystem;
  * @param wellCase the case that was evaluated
  * @param envelope its results
  * @param operations what follows after an influx into each section, in the order of the envelope's sections
+ * @param sensitivities what the verdict of sections hangs on; of those that were asked for
  */
-public record Review(WellCase wellCase, WellEnvelope envelope, List<SectionOperations> operations) {
+public record Review(
+        WellCase wellCase, WellEnvelope envelope, List<SectionOperations> operations, List<Sensitivity> sensitivities) {
     public Review {
         Objects.requireNonNull(wellCase, "wellCase");
         Objects.requireNonNull(envelope, "envelope");
         operations = List.copyOf(operations);
+        sensitivities = List.copyOf(sensitivities);
+    }
+
+    /** A review without sensitivities. */
+    public Review(WellCase wellCase, WellEnvelope envelope, List<SectionOperations> operations) {
+        this(wellCase, envelope, operations, List.of());
+    }
+
+    /** Sensitivity of a section; empty where it was not asked for. */
+    public Optional<Sensitivity> sensitivity(String section) {
+        return sensitivities.stream().filter(s -> s.section().equals(section)).findFirst();
     }
 
     /** Operations of a section; empty where they were not asked for. */

@@ -22,6 +22,7 @@ import staunch.chart.NotDrawn;
 import staunch.chart.OperationCharts;
 import staunch.design.CaseHeader;
 import staunch.design.CasingDesign;
+import staunch.design.Sensitivity;
 import staunch.design.WellCase;
 import staunch.earth.EquivalentZero;
 import staunch.envelope.BullheadingOutcome;
@@ -54,6 +55,7 @@ import staunch.table.OperationTables;
 import staunch.table.OperationWords;
 import staunch.table.ResultTable;
 import staunch.table.ResultWords;
+import staunch.table.SensitivityTables;
 import staunch.table.TableHtml;
 import staunch.table.Tables;
 import staunch.units.Measure;
@@ -234,6 +236,12 @@ final class ReviewModel {
                         Charts.volumeAgainstIntensity(section, units),
                         Charts.maaspAgainstMud(section, units),
                         Charts.marginWhileCirculating(section, units));
+        Optional<Sensitivity> sensitivity = review.sensitivity(plan.name());
+        sensitivity.ifPresent(s -> model.put("sensitivity", sensitivity(s)));
+        if (paged && sensitivity.isPresent()) {
+            figures = Stream.concat(figures.stream(), Stream.of(Charts.tornado(sensitivity.get(), units)))
+                    .toList();
+        }
         model.put(
                 "figures",
                 figures.stream()
@@ -256,6 +264,21 @@ final class ReviewModel {
         model.put("details", details(section));
         review.operations(plan.name()).ifPresent(o -> model.put("operations", operations(section, o)));
         return model;
+    }
+
+    /** On sheets the chart stands among the others. */
+    private Map<String, Object> sensitivity(Sensitivity sensitivity) {
+        List<Figure> figures = paged ? List.of() : List.of(Charts.tornado(sensitivity, units));
+        return Map.of(
+                "rows",
+                rows(List.of(SensitivityTables.brief(sensitivity, units))),
+                "figures",
+                figures.stream()
+                        .filter(ChartImage.class::isInstance)
+                        .map(this::figure)
+                        .toList(),
+                "notDrawn",
+                notDrawn(figures));
     }
 
     /** After an influx: answers, then the charts and tables of the drilled kick, or of the swabbed where that is none. */

@@ -142,7 +142,7 @@ public final class OperationTables {
         for (MigrationOutcome.Course course : migration.courses()) {
             course.limits().stream()
                     .filter(l -> l.moment().isPresent())
-                    .map(l -> new Row(course.rate(), l, l.moment().get()))
+                    .map(l -> new Row(course.rate(units), l, l.moment().get()))
                     .sorted(Comparator.comparingDouble(r -> r.moment().time()))
                     .forEach(rows::add);
         }
@@ -190,7 +190,7 @@ public final class OperationTables {
         return rows.number("Bottom hole", Measure.PRESSURE_ABSOLUTE, CEILING, MigrationPoint::bottomHolePressure)
                 .number("Gas volume", Measure.VOLUME, HALF_EVEN, MigrationPoint::gasVolume)
                 .table(
-                        "Gas rising in the closed well, " + course.rate(),
+                        "Gas rising in the closed well, " + course.rate(units),
                         "Pressures rounded up; it ends because "
                                 + course.ending().title() + ".");
     }
@@ -361,7 +361,7 @@ public final class OperationTables {
     /** Swab and surge. */
     public static ResultTable trip(MudFlowOutcome.Trip trip, UnitSystem units) {
         List<String[]> rows = new ArrayList<>();
-        row(rows, "Speed of the string", units.text(trip.speed(), Measure.SPEED));
+        row(rows, "Speed of the string", units.perMinute().text(trip.speed(), Measure.SPEED));
         row(rows, "End of the string", trip.end().title());
         row(rows, "Swab, pulling out", difference(trip.swab(), units));
         row(rows, "Least overbalance then", margin(trip.pulling(), units));

@@ -180,7 +180,7 @@ public final class OperationWords {
                     + units.text(fastest.rate(), Measure.FLOW_RATE));
         }
         flow.trip()
-                .map(t -> "tripped at " + units.text(t.speed(), Measure.SPEED) + ": swab "
+                .map(t -> "tripped at " + units.perMinute().text(t.speed(), Measure.SPEED) + ": swab "
                         + units.text(t.swab(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING) + ", surge "
                         + units.text(t.surge(), Measure.PRESSURE_DIFFERENCE, RoundingMode.CEILING)
                         + t.pulling()

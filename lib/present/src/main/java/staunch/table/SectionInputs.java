@@ -55,7 +55,7 @@ final class SectionInputs {
     /** What the case says of operations; what it leaves to a default stands among the assumptions. */
     private static void operations(OperationsPlan plan, List<Item> items, UnitSystem units) {
         given("Kill rate", plan.killRate(), Measure.FLOW_RATE, items, units);
-        given("Tripping speed", plan.trippingSpeed(), Measure.SPEED, items, units);
+        given("Tripping speed", plan.trippingSpeed(), Measure.SPEED, items, units.perMinute());
         given("Surface lines", plan.surfaceLineVolume(), Measure.VOLUME, items, units);
         given("Kill mud rounded up to", plan.killMud().step(), Measure.DENSITY_DIFFERENCE, items, units);
         given("Kill mud beyond balance", plan.killMud().overbalance(), Measure.DENSITY_DIFFERENCE, items, units);

@@ -2,8 +2,10 @@ package staunch.table;
 
 import static java.math.RoundingMode.FLOOR;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import staunch.design.Sensitivity;
 import staunch.units.Measure;
 import staunch.units.UnitSystem;
@@ -33,7 +35,51 @@ public final class SensitivityTables {
                                 + " volume over both kicks, formation and way to surface, rounded down; at the base "
                                 + base(sensitivity, units) + ", "
                                 + sensitivity.base().verdict().outcome().title()
-                                + ". A chosen range is no evidence.");
+                                + ". A range is the case's own; where it states none, only the flip is shown.");
+    }
+
+    /** The same in fewer columns, without what the case does not give. */
+    public static ResultTable brief(Sensitivity sensitivity, UnitSystem units) {
+        List<Sensitivity.Input> varied = sensitivity.inputs().stream()
+                .filter(i -> !(i.flip() instanceof Sensitivity.NotVaried))
+                .toList();
+        String others = sensitivity.inputs().stream()
+                .filter(i -> i.flip() instanceof Sensitivity.NotVaried)
+                .map(i -> i.input().title())
+                .collect(Collectors.joining(", "));
+        return new Rows<>(varied, units)
+                .text("Input", i -> i.input().title())
+                .text("In the case", i -> value(i.base(), i.measure(), units))
+                .text("Verdict flips", i -> flip(i.flip(), units))
+                .text("Range", i -> range(i, units))
+                .text("Margin over the range", i -> margins(i, units))
+                .text("Range from", Sensitivity.Input::basis)
+                .table(
+                        "What flips the verdict",
+                        "One input varied at a time, all others as they are. Margin: least of tolerance less required"
+                                + " volume over both kicks, formation and way to surface, rounded down; "
+                                + base(sensitivity, units)
+                                + " as the case stands. A flip is told only as far as it was looked for."
+                                + (others.isEmpty() ? "" : " Not in the case, so not varied: " + others + "."));
+    }
+
+    private static String range(Sensitivity.Input input, UnitSystem units) {
+        return input.low().isEmpty() && input.high().isEmpty()
+                ? Rows.NONE
+                : value(input.low(), input.measure(), units) + " – " + value(input.high(), input.measure(), units);
+    }
+
+    private static String margins(Sensitivity.Input input, UnitSystem units) {
+        return input.low().isEmpty() && input.high().isEmpty()
+                ? Rows.NONE
+                : end(input.atLow(), units) + " – " + end(input.atHigh(), units);
+    }
+
+    private static String end(Optional<Sensitivity.Effect> effect, UnitSystem units) {
+        OptionalDouble margin = margin(effect);
+        return margin.isPresent()
+                ? units.text(margin.getAsDouble(), Measure.VOLUME, FLOOR)
+                : effect.map(e -> e.verdict().outcome().title()).orElse("outside the range of a model");
     }
 
     private static String base(Sensitivity sensitivity, UnitSystem units) {

@@ -173,6 +173,12 @@ ${css}
 <h3>Margins, MAASP, MASP and ratings</h3>
 <@tables s.limits/>
 </#if>
+<#if s.sensitivity??>
+<h3>What the verdict hangs on</h3>
+<@tables s.sensitivity.rows/>
+<#if s.sensitivity.figures?has_content><@figures s.sensitivity.figures/></#if>
+<@notDrawn s.sensitivity.notDrawn/>
+</#if>
 <h3>Assumptions and sources</h3>
 <#if s.outcome != "NOT_SHUT_IN" && shared?has_content><p class="caption">What every section assumes alike stands once, <a href="#methods">under the methods</a>.</p></#if>
 <@tables s.assumptions/>

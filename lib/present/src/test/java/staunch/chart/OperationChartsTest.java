@@ -112,7 +112,10 @@ class OperationChartsTest {
         String said = first.name() + " after "
                 + UnitSystem.FIELD.duration(first.moment().orElseThrow().time());
         assertTrue(svg(figure).contains(">fast: " + said + "<"), said);
-        assertTrue(figure.altText().contains("fast, 100 ft/min: " + said), figure.altText());
+        assertTrue(figure.altText().contains("fast, 6000 ft/h: " + said), figure.altText());
+        assertTrue(OperationCharts.migration(SECTION, MIGRATION, UnitSystem.METRIC)
+                .altText()
+                .contains("fast, 1829 m/h: "));
     }
 
     @Test
