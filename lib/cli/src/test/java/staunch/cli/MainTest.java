@@ -519,7 +519,7 @@ class MainTest {
         String text = Files.readString(record);
         String subsea = SOURCE.resolveSibling("wrenskerry-2").toString();
         for (String broken : List.of(
-                text.substring(0, 900), text.replace("format 1", "format 2"), text.replace("13 3/8", "13 5/8"), "")) {
+                text.substring(0, 900), text.replace("format 2", "format 3"), text.replace("13 3/8", "13 5/8"), "")) {
             Files.writeString(record, broken);
             assertEquals(
                     ExitCode.CASE_FAULTS,

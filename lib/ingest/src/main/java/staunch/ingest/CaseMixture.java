@@ -29,7 +29,8 @@ final class CaseMixture {
             "equipment",
             "criteria",
             "options",
-            "offset_evidence");
+            "offset_evidence",
+            "offset_pumping_test");
 
     /** Blocks of which each row of a list is a part. */
     private static final Set<String> ROW_BY_ROW = Set.of(
@@ -75,7 +76,8 @@ final class CaseMixture {
             Optional<Item> b = before.get(key.name());
             Optional<Item> a = after.get(key.name());
             Optional<Item> chosen;
-            if (path.isEmpty() && WITHOUT_EFFECT.contains(key.name())) {
+            boolean idle = path.isEmpty() && WITHOUT_EFFECT.contains(key.name());
+            if (idle || PROVENANCE.contains(key.name())) {
                 chosen = a;
             } else {
                 chosen = item(b, a, key, ChangeWords.under(path, key.name()));
@@ -191,8 +193,7 @@ final class CaseMixture {
         if (any instanceof Item.Mapping) {
             for (Key key : InputLines.nested(form).keys()) {
                 Block block = InputLines.nested(form);
-                boolean told = PROVENANCE.contains(key.name())
-                        || ROW_BY_ROW.contains(block.name()) && IDENTITY.contains(key.name());
+                boolean told = PROVENANCE.contains(key.name()) || rowByRow(block) && IDENTITY.contains(key.name());
                 if (told) {
                     continue;
                 }

@@ -6,17 +6,20 @@ import java.util.Map;
 
 /** Names a part of a case as a well programme would. A path is the keys that lead to it, a row as its name in brackets. */
 final class ChangeWords {
-    private static final Map<String, String> WORDS = Map.of(
-            "survey", "survey",
-            "pore_pressure", "pore pressure profile",
-            "strength", "formation strength profile",
-            "tops", "formation tops",
-            "string", "drill string",
-            "from", "top",
-            "to", "bottom",
-            "stack", "BOP stack",
-            "section_defaults", "every section",
-            "co2", "CO2");
+    private static final Map<String, String> WORDS = Map.ofEntries(
+            Map.entry("survey", "survey"),
+            Map.entry("pore_pressure", "pore pressure profile"),
+            Map.entry("strength", "formation strength profile"),
+            Map.entry("tops", "formation tops"),
+            Map.entry("string", "drill string"),
+            Map.entry("from", "top"),
+            Map.entry("to", "bottom"),
+            Map.entry("stack", "BOP stack"),
+            Map.entry("section_defaults", "every section"),
+            Map.entry("co2", "CO2"),
+            Map.entry("pumped", "readings while pumping"),
+            Map.entry("shut_in", "readings with the pump stopped"),
+            Map.entry("leak_off", "reading of leak-off"));
 
     private ChangeWords() {}
 
@@ -77,6 +80,7 @@ final class ChangeWords {
     private static String thing(String list) {
         return switch (list) {
             case "strength_tests" -> "strength test";
+            case "pumping_tests" -> "pumping test";
             case "weak_zones" -> "weak zone";
             case "formation_pressures" -> "formation pressure";
             case "events" -> "offset event";

@@ -151,6 +151,7 @@ final class EvidenceBuilder {
                 events.putAll(recorded.events());
                 shoes.putAll(recorded.shoes());
                 logs.recorded(recorded.logs());
+                pumped.addAll(recorded.pumped());
             });
         } else {
             read(known, sites);
@@ -183,7 +184,7 @@ final class EvidenceBuilder {
 
     /** Every row that was read, by well, with the files they came from. */
     EvidenceRows rows() {
-        return new EvidenceRows(tests, points, events, shoes, logs.logs(), files);
+        return new EvidenceRows(tests, points, events, shoes, logs.logs(), pumped, files);
     }
 
     private OffsetTransfer transfer(EarthModel predicted, Map<String, Known> known) {
@@ -245,7 +246,8 @@ final class EvidenceBuilder {
 
     private OffsetWell offset(Known well) {
         String name = well.site().name();
-        List<StrengthTest> ownTests = tests.getOrDefault(name, List.of());
+        List<StrengthTest> ownTests = new ArrayList<>(tests.getOrDefault(name, List.of()));
+        pumped.stream().filter(p -> p.well().equals(name)).map(PumpedRows::test).forEach(ownTests::add);
         List<DrillingEvent> ownEvents = events.getOrDefault(name, List.of());
         List<PressurePoint> ownPoints = points.getOrDefault(name, List.of());
         List<CasingShoe> ownShoes = shoes.getOrDefault(name, List.of());
@@ -423,7 +425,7 @@ final class EvidenceBuilder {
                         ? EvidenceRows.EVENTS
                         : holds.equals(CASING)
                                 ? EvidenceRows.SHOES
-                                : holds.equals(EvidenceRows.POINTS) ? EvidenceRows.POINTS : EvidenceRows.TESTS;
+                                : holds.equals("pumping_curves") ? PumpedRows.TESTS : holds;
                 files.add(new InputLine("offset_evidence." + recorded, shown));
                 if (!holds.equals(CASING) && !f.has("pressure")) {
                     log.add(f.place("pressure"), "", "is missing", "a table of " + holds + " needs it");
@@ -519,22 +521,18 @@ final class EvidenceBuilder {
     }
 
     private boolean keepPumped(OffsetRows<OffsetEvidence.Pumped> rows, String shown) {
-        for (OffsetRows.Row<OffsetEvidence.Pumped> row : rows.rows()) {
-            warnings.addAll(
-                    Spikes.ofPumping(shown, row.well(), row.value().pick().test()));
-            for (LeakOffPick.Flag flag : row.value().pick().flags()) {
-                warnings.add(new Warning(
-                        row.well() + ": " + row.value().pick().test().name(), flag.title() + "."));
-            }
-        }
         return keep(
                 rows,
                 shown,
                 row -> {
-                    pumped.add(row.value());
-                    keepTest(
-                            row.well(),
-                            row.value().pick().strengthTest(row.value().column()));
+                    OffsetEvidence.Pumped read = PumpedRows.rounded(row.value());
+                    warnings.addAll(
+                            Spikes.ofPumping(shown, row.well(), read.pick().test()));
+                    for (LeakOffPick.Flag flag : read.pick().flags()) {
+                        warnings.add(new Warning(
+                                row.well() + ": " + read.pick().test().name(), flag.title() + "."));
+                    }
+                    pumped.add(read);
                 },
                 p -> p.pick().test().source());
     }

@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import staunch.design.InputLine;
 import staunch.earth.CasingShoe;
 import staunch.earth.DrillingEvent;
+import staunch.earth.OffsetEvidence;
 import staunch.earth.PressurePoint;
 import staunch.earth.Quality;
 import staunch.earth.Standing;
@@ -28,6 +29,7 @@ import staunch.units.Source;
  * @param events losses, kicks and muds seen, likewise
  * @param shoes casing shoes, likewise
  * @param logs curves of logs in blocks, likewise
+ * @param pumped pumping curves with what was read from them; their tests are not among the others
  * @param files which rows came from which file
  */
 record EvidenceRows(
@@ -36,13 +38,15 @@ record EvidenceRows(
         Map<String, List<DrillingEvent>> events,
         Map<String, List<CasingShoe>> shoes,
         Map<String, List<WellLog>> logs,
+        List<OffsetEvidence.Pumped> pumped,
         List<InputLine> files) {
     static final String TESTS = "strength_tests";
     static final String POINTS = "formation_pressures";
     static final String EVENTS = "events";
     static final String SHOES = "casing_shoes";
     static final String LOGS = "log_readings";
-    static final EvidenceRows NONE = new EvidenceRows(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of());
+    static final EvidenceRows NONE =
+            new EvidenceRows(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), List.of(), List.of());
 
     /** Numbers of ten digits, as those of the case itself. */
     static StrengthTest rounded(StrengthTest test) {
@@ -103,6 +107,9 @@ record EvidenceRows(
         shoes.forEach((well, all) -> all.forEach(s -> rows.add(row(place, well, s))));
         add(entries, SHOES, rows, place);
         addLogs(entries, place);
+        rows.clear();
+        pumped.forEach(p -> rows.add(PumpedRows.row(place, p)));
+        add(entries, PumpedRows.TESTS, rows, place);
         return entries;
     }
 
@@ -136,7 +143,7 @@ record EvidenceRows(
     }
 
     private static void add(List<Item.Entry> entries, String key, List<Item.Mapping> rows, Place place) {
-        rows.sort(Comparator.comparing(RecordText::row));
+        rows.sort(Comparator.comparing(PumpedRows::line));
         Set<String> names = new HashSet<>();
         List<Item> named = new ArrayList<>();
         for (Item.Mapping row : rows) {
@@ -202,15 +209,30 @@ record EvidenceRows(
         return new Item.Mapping(place, cells);
     }
 
-    private static void source(List<Item.Entry> cells, Place place, Source source) {
+    static void source(List<Item.Entry> cells, Place place, Source source) {
         cells.add(cell(place, "source", source.document()));
         if (!source.place().isBlank()) {
             cells.add(cell(place, "place", source.place()));
         }
     }
 
-    private static Item.Entry cell(Place place, String key, String text) {
+    static Item.Entry cell(Place place, String key, String text) {
         return new Item.Entry(key, place, new Item.Scalar(place, text));
+    }
+
+    /** The same with the strength tests of these names, that pumping curves gave, as strength tests. */
+    EvidenceRows asTests(Set<String> names) {
+        Map<String, List<StrengthTest>> all = new HashMap<>();
+        tests.forEach((well, some) -> all.put(well, new ArrayList<>(some)));
+        List<OffsetEvidence.Pumped> kept = new ArrayList<>();
+        for (OffsetEvidence.Pumped one : pumped) {
+            if (names.contains(one.well() + ": " + one.pick().test().name())) {
+                all.computeIfAbsent(one.well(), w -> new ArrayList<>()).add(PumpedRows.test(one));
+            } else {
+                kept.add(one);
+            }
+        }
+        return new EvidenceRows(all, points, events, shoes, logs, kept, files);
     }
 
     /** The rows that a recorded case holds. */
@@ -260,10 +282,10 @@ record EvidenceRows(
                     .toList();
             logs.computeIfAbsent(f.needText("well"), w -> new ArrayList<>()).add(new WellLog(blocks, source(f)));
         }
-        return new EvidenceRows(tests, points, events, shoes, logs, List.of());
+        return new EvidenceRows(tests, points, events, shoes, logs, PumpedRows.of(evidence), List.of());
     }
 
-    private static Source source(Fields f) {
+    static Source source(Fields f) {
         return new Source(f.needText("source"), f.text("place").orElse(""));
     }
 }

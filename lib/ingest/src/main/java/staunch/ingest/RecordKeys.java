@@ -100,6 +100,7 @@ final class RecordKeys {
         keys.add(rows(EvidenceRows.EVENTS, EVENT));
         keys.add(rows(EvidenceRows.SHOES, SHOE));
         keys.add(rows(EvidenceRows.LOGS, LOG));
+        keys.add(rows(PumpedRows.TESTS, PumpedRows.TEST));
         return new Block("offset_evidence", keys, CaseKeys.OFFSET_EVIDENCE.alternatives());
     }
 

@@ -48,7 +48,7 @@ public final class RecordedCase {
      */
     public static ChangedCase between(RunRecord before, RunRecord after) {
         Item.Mapping then = tree(before);
-        Item.Mapping now = tree(after);
+        Item.Mapping now = PumpedAsTests.in(tree(after), then);
         List<InputChange> changes = CaseMixture.changes(then, now);
         Optional<Fault> unusable = fault(then, before);
         return new ChangedCase() {

@@ -290,8 +290,14 @@ public final class RerunWords {
         return field.place().isEmpty() ? field.name() : field.name() + " at " + depth(field.place(), units);
     }
 
+    /** Rows are known by a depth, by the volume pumped or by a time; other places are names. */
     private static String depth(String place, UnitSystem units) {
-        return place.endsWith(" m") ? text(place, Optional.of(Measure.DEPTH), units) : place;
+        for (Measure measure : List.of(Measure.DEPTH, Measure.VOLUME, Measure.TIME)) {
+            if (place.matches("[-+.0-9eE]+ " + measure.siUnit())) {
+                return text(place, Optional.of(measure), units);
+            }
+        }
+        return place;
     }
 
     static String text(String recorded, Optional<Measure> measure, UnitSystem units) {
