@@ -12,7 +12,6 @@ import staunch.design.WellCase;
 import staunch.envelope.WellEnvelope;
 import staunch.ingest.CaseFaults;
 import staunch.ingest.CaseInput;
-import staunch.ingest.CaseReader;
 import staunch.ingest.DataFileFault;
 import staunch.ingest.RecordFile;
 import staunch.ingest.RecordedCase;
@@ -28,13 +27,14 @@ public final class Cells {
     private Cells() {}
 
     /**
-     * Reads a case.
+     * Reads a case, with folders of offset data that came in later.
      *
      * @param directory of the case, relative to the folder of the notebook or to a folder above it
+     * @param drops folders of offset data, likewise
      * @throws CaseFaults with everything that is wrong in it
      */
-    public static WellCase loadCase(String directory) throws CaseFaults {
-        return CaseReader.read(found(directory, "case directory", "name the directory that holds its case.yaml"));
+    public static WellCase loadCase(String directory, String... drops) throws CaseFaults {
+        return loadInput(directory, drops).wellCase();
     }
 
     /**

@@ -99,10 +99,18 @@ final class RerunSummary {
         String was = RerunWords.value(before, units);
         String now = RerunWords.value(after, units);
         String change = was.equals(now) ? "" : RerunWords.change(section, quantity, units);
-        String where = before.outcome().equals(after.outcome()) ? "" : "; now " + after.outcome();
+        String where = before.outcome().equals(after.outcome())
+                ? ""
+                : after.value().isPresent() ? "; now " + after.outcome() : behind(now, after.outcome());
         String inset = quantity.part() == SectionQuantity.Part.ENVELOPE ? "  " : "    ";
         line(inset + quantity.titleInPart() + ": " + (was.equals(now) ? now : was + " → " + now)
                 + (change.isEmpty() ? "" : " (" + change + ")") + where);
+    }
+
+    /** What an outcome without a number says behind the words that stand in its place. */
+    private static String behind(String shown, String outcome) {
+        String rest = outcome.startsWith(shown) ? outcome.substring(shown.length()) : ": " + outcome;
+        return rest.isEmpty() ? "" : "; " + rest.substring(2);
     }
 
     private void shares(ResultTable table) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -68,8 +69,9 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(
             names = "--notebook",
             paramLabel = "FILE",
-            description = "Notebook to run on the same case, design and units; its page is linked. It reads the case by"
-                    + " itself, without the folders of --with. May be repeated.")
+            description =
+                    "Notebook to run on the same case, folders of --with, design and units; its page is linked. May be"
+                            + " repeated.")
     private List<Path> notebooks = List.of();
 
     @Mixin
@@ -104,12 +106,10 @@ final class ReviewCommand implements Callable<Integer> {
             }
         }
         List<NotebookRun> runs = runNotebooks(study.design(), shown, directory);
-        String without = argument.drops().isEmpty() ? "" : ", of the case without the folders of --with";
         List<ReviewPage.Companion> companions = Stream.concat(
                         runs.stream()
                                 .map(r -> r.page().getFileName().toString())
-                                .map(page -> new ReviewPage.Companion(
-                                        "notebook " + page.replace(".html", "") + without, page)),
+                                .map(page -> new ReviewPage.Companion("notebook " + page.replace(".html", ""), page)),
                         sheets.stream())
                 .toList();
         Path page = ReviewPage.write(review, shown, directory, companions);
@@ -121,7 +121,7 @@ final class ReviewCommand implements Callable<Integer> {
         main.terminal().out().println("Page: " + page);
         main.terminal().out().println("Record: " + record);
         document.ifPresent(d -> main.terminal().out().println("PDF:  " + d));
-        runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page() + without));
+        runs.forEach(r -> main.terminal().out().println("Notebook: " + r.page()));
         sheets.forEach(s -> main.terminal().out().println("Kill sheet: " + directory.resolve(s.file())));
         tables.write(
                 () -> TableBook.of(
@@ -138,6 +138,11 @@ final class ReviewCommand implements Callable<Integer> {
         Map<String, String> values = new TreeMap<>();
         values.put("caseDirectory", argument.path().toString());
         values.put("designName", designName);
+        if (!argument.drops().isEmpty()) {
+            // A line each: a folder may hold any other character in its name.
+            values.put(
+                    "offsetData", argument.drops().stream().map(d -> d + "\n").collect(Collectors.joining()));
+        }
         // Units that the case itself defines have no name outside it.
         UnitSystem.named(shown.name()).ifPresent(u -> values.put("units", u.name()));
         List<NotebookRun> runs = new ArrayList<>();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,6 +28,15 @@ class UnitParametersTest {
         assertEquals("true", expression("boolean", "false", "true"));
         assertEquals("\"6 in\"", expression("String", "\"8 1/2 in\"", "6 in"));
         assertEquals("\"6 in\"", expression("var", "\"8 1/2 in\"", "6 in"));
+    }
+
+    @Test
+    void severalTextsAreLinesOrPartedLikeAPath() {
+        assertEquals("{}", expression("String[]", "{}", ""));
+        assertEquals("{\"a b\"}", expression("String[]", "{}", "a b"));
+        assertEquals("{\"a\", \"b\"}", expression("String[]", "{}", "a" + File.pathSeparator + "b"));
+        assertEquals("{\"a:;b\"}", expression("String[]", "{}", "a:;b\n"));
+        assertEquals("{\"a\", \"b\"}", expression("String[]", "{}", "a\nb\n"));
     }
 
     @ParameterizedTest

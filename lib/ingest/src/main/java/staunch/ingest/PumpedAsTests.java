@@ -39,7 +39,12 @@ final class PumpedAsTests {
         }
         List<Item.Entry> entries = new ArrayList<>(evidence.entries());
         Set<String> replaced = Set.of(
-                EvidenceRows.TESTS, EvidenceRows.POINTS, EvidenceRows.EVENTS, EvidenceRows.SHOES, EvidenceRows.LOGS, PumpedRows.TESTS);
+                EvidenceRows.TESTS,
+                EvidenceRows.POINTS,
+                EvidenceRows.EVENTS,
+                EvidenceRows.SHOES,
+                EvidenceRows.LOGS,
+                PumpedRows.TESTS);
         entries.removeIf(e -> replaced.contains(e.key()));
         entries.addAll(rows.get().asTests(tests).entries(evidence.place()));
         List<Item.Entry> whole = new ArrayList<>();
