@@ -71,8 +71,8 @@ final class CountedBounds {
             Optional<StressState> here = share > 0 ? stress.apply(z) : Optional.empty();
             if (here.isPresent()) {
                 OffsetWell well = wells.get(loss.well());
-                double ratio = well.stressAt(loss.event().verticalDepth())
-                        .ratioOf(loss.event().pressure());
+                double ratio =
+                        well.ratioOf(loss.event().verticalDepth(), loss.event().pressure());
                 double bound = here.get().strengthAt(ratio);
                 least = Math.min(least, pressure - share * Math.max(0, pressure - bound));
             }

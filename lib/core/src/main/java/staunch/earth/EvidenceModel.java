@@ -142,7 +142,7 @@ final class EvidenceModel {
                 } else if (z.getAsDouble() <= normal.waterLevel()) {
                     leftOut.add(label + " would lie above the water level of the planned well");
                 } else {
-                    double excess = point.pressure() - well.normal().at(point.verticalDepth());
+                    double excess = well.excessOf(point.verticalDepth(), point.pressure());
                     double pressure = normal.at(z.getAsDouble()) + excess;
                     found.add(new OffsetEvidence.Point(well.name(), point, excess, z.getAsDouble(), pressure));
                 }
@@ -227,7 +227,7 @@ final class EvidenceModel {
                     leftOut.add(
                             label + " corresponds to a depth without overburden or pore pressure in the planned well");
                 } else {
-                    double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
+                    double ratio = well.ratioOf(test.verticalDepth(), test.pressure());
                     PressureEstimate strength = transfer.carried(well, test, planned(pore), z.getAsDouble());
                     found.add(new OffsetEvidence.Test(
                             well.name(),
@@ -662,13 +662,13 @@ final class EvidenceModel {
         double bound;
         if (event.type() == DrillingEvent.Type.LOSS) {
             try {
-                double ratio = well.stressAt(event.verticalDepth()).ratioOf(event.pressure());
+                double ratio = well.ratioOf(event.verticalDepth(), event.pressure());
                 bound = planned(pore).stressAt(z).strengthAt(ratio);
             } catch (RangeFault beyondBelief) {
                 return Optional.empty();
             }
         } else {
-            bound = normal.at(z) + event.pressure() - well.normal().at(event.verticalDepth());
+            bound = normal.at(z) + well.excessOf(event.verticalDepth(), event.pressure());
         }
         return Optional.of(new OffsetEvidence.Event(well.name(), event, z, bound));
     }
@@ -724,10 +724,9 @@ final class EvidenceModel {
                 .filter(w -> w.name().equals(event.well()))
                 .findFirst()
                 .orElseThrow();
-        double lost = own.stressAt(event.event().verticalDepth())
-                .ratioOf(event.event().pressure());
+        double lost = own.ratioOf(event.event().verticalDepth(), event.event().pressure());
         boolean near = transfer.nearness(well, test.verticalDepth(), normal, event.verticalDepth()) > 0;
-        if (near && well.stressAt(test.verticalDepth()).ratioOf(test.pressure()) > lost + transfer.ratioConflict()) {
+        if (near && well.ratioOf(test.verticalDepth(), test.pressure()) > lost + transfer.ratioConflict()) {
             conflicts.add(new EvidenceConflict(
                     event.label(),
                     well.name() + ": " + test.name(),
@@ -736,7 +735,7 @@ final class EvidenceModel {
     }
 
     private void checkKick(OffsetEvidence.Event event, OffsetWell well, PressurePoint point) {
-        double excess = point.pressure() - well.normal().at(point.verticalDepth());
+        double excess = well.excessOf(point.verticalDepth(), point.pressure());
         double flowed = event.bound() - normal.at(event.verticalDepth());
         boolean near = transfer.nearness(well, point.verticalDepth(), normal, event.verticalDepth()) > 0;
         if (near && excess < flowed - transfer.pressureConflict()) {

@@ -51,7 +51,7 @@ public record LogFracture(
     public static Optional<LogFracture> of(OffsetWell well) {
         double[] ratios = well.tests().stream()
                 .filter(t -> t.standing() != Standing.INTEGRITY_TEST)
-                .mapToDouble(t -> well.stressAt(t.verticalDepth()).ratioOf(t.pressure()))
+                .mapToDouble(t -> well.ratioOf(t.verticalDepth(), t.pressure()))
                 .sorted()
                 .toArray();
         if (ratios.length == 0 || well.logged().log().isEmpty()) {

@@ -70,7 +70,7 @@ public record OffsetTransfer(
                             .thenComparing(StrengthTest::name)
                             .thenComparingDouble(StrengthTest::pressure))
                     .forEach(test -> {
-                        double ratio = well.stressAt(test.verticalDepth()).ratioOf(test.pressure());
+                        double ratio = well.ratioOf(test.verticalDepth(), test.pressure());
                         double below = well.belowGround(test.verticalDepth());
                         all.add(new StrengthTransfer.Contribution(well.name(), test, below, ratio, 0));
                         wells.add(well);
@@ -125,7 +125,7 @@ public record OffsetTransfer(
      */
     PressureEstimate carried(OffsetWell well, StrengthTest test, PlannedWell planned, double z) {
         double there = test.verticalDepth();
-        double likely = planned.stressAt(z).strengthAt(well.stressAt(there).ratioOf(test.pressure()));
+        double likely = planned.stressAt(z).strengthAt(well.ratioOf(there, test.pressure()));
         double low = likely;
         double high = likely;
         for (boolean heavy : new boolean[] {false, true}) {
@@ -212,7 +212,7 @@ public record OffsetTransfer(
                             .thenComparing(PressurePoint::name)
                             .thenComparingDouble(PressurePoint::pressure))
                     .forEach(p -> {
-                        double excess = p.pressure() - well.normal().at(p.verticalDepth());
+                        double excess = well.excessOf(p.verticalDepth(), p.pressure());
                         double below = well.belowGround(p.verticalDepth());
                         all.add(new PressureTransfer.Contribution(well.name(), p, below, excess, 0));
                         wells.add(well);

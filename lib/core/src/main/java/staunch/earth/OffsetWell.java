@@ -114,6 +114,16 @@ public record OffsetWell(
                 (high ? porePressure.highOrLikely() : porePressure.lowOrLikely()).highestAt(verticalDepth));
     }
 
+    /** Effective-stress ratio of a strength or a loss in this well. */
+    double ratioOf(double verticalDepth, double pressure) {
+        return stressAt(verticalDepth).ratioOf(pressure);
+    }
+
+    /** Excess of a pore pressure over the hydrostatic pressure of this well; negative where depleted. */
+    double excessOf(double verticalDepth, double pressure) {
+        return pressure - normal.at(verticalDepth);
+    }
+
     double belowGround(double verticalDepth) {
         return verticalDepth - normal.datum().groundOrSeabedDepth();
     }

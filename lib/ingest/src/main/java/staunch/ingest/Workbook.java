@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -38,6 +39,7 @@ final class Workbook {
     private static final int MOST_PARTS = 5000;
     private static final int MOST_ROWS = 200_000;
     private static final int MOST_COLUMNS = 1000;
+    private static final int MOST_NAMED = 5;
 
     /** Sheets of real data pack to about a tenth; a part that packs to less than this share holds one thing over and over. */
     private static final int MOST_PACKED = 200;
@@ -74,20 +76,45 @@ final class Workbook {
         check();
         try (ReadableWorkbook book = new ReadableWorkbook(path.toFile(), new ReadingOptions(true, false))) {
             Sheet chosen = choose(book, sheet);
-            List<String> merged = merged(chosen.getId());
-            if (!merged.isEmpty()) {
-                throw new DataFileFault(new DataFileFault.Problem(
-                        file,
-                        0,
-                        "sheet " + chosen.getName(),
-                        "has merged cells (" + merged.stream().limit(5).collect(Collectors.joining(", "))
-                                + "), of which only the first holds a value",
-                        "part them and write a name above each column, a value into each cell"));
-            }
+            refuse(
+                    chosen,
+                    marked(chosen.getId(), "mergeCell", xml -> Optional.of(xml.getAttributeValue(null, "ref"))),
+                    "has merged cells (",
+                    "), of which only the first holds a value",
+                    "part them and write a name above each column, a value into each cell");
+            refuse(
+                    chosen,
+                    marked(chosen.getId(), "row", Workbook::hidden),
+                    "has hidden rows (",
+                    "), so that what is seen is not what would be read",
+                    "show them, or take out those that are not to count");
             rows(chosen, taker);
         } catch (IOException | XMLStreamException | ExcelReaderException e) {
             throw refused("cannot be read as a workbook: " + e.getMessage(), "save it again as .xlsx");
         }
+    }
+
+    private void refuse(Sheet sheet, List<String> found, String before, String after, String advice)
+            throws DataFileFault {
+        if (!found.isEmpty()) {
+            throw new DataFileFault(new DataFileFault.Problem(
+                    file,
+                    0,
+                    "sheet " + sheet.getName(),
+                    before
+                            + found.stream().limit(MOST_NAMED).collect(Collectors.joining(", "))
+                            + (found.size() > MOST_NAMED ? " and more" : "")
+                            + after,
+                    advice));
+        }
+    }
+
+    /** Number of a row that is hidden, by hand or by a filter. */
+    private static Optional<String> hidden(XMLStreamReader row) {
+        String hidden = row.getAttributeValue(null, "hidden");
+        return "1".equals(hidden) || "true".equals(hidden)
+                ? Optional.ofNullable(row.getAttributeValue(null, "r"))
+                : Optional.empty();
     }
 
     private Sheet choose(ReadableWorkbook book, Optional<String> name) throws DataFileFault {
@@ -151,6 +178,9 @@ final class Workbook {
             return Cell.EMPTY;
         }
         String raw = cell.getRawValue();
+        if (cell.getType() == CellType.BOOLEAN) {
+            return Cell.text("1".equals(raw) ? "TRUE" : "FALSE");
+        }
         if (cell.getType() == CellType.FORMULA && (raw == null || raw.isEmpty())) {
             throw new DataFileFault(new DataFileFault.Problem(
                     file,
@@ -216,9 +246,10 @@ final class Workbook {
         }
     }
 
-    /** Ranges of merged cells of a sheet, found by its number among the relations of the workbook. */
-    private List<String> merged(String relation) throws IOException, XMLStreamException, DataFileFault {
-        List<String> ranges = new ArrayList<>();
+    /** What elements of a sheet say, which is found by its number among the relations of the workbook. */
+    private List<String> marked(String relation, String element, Function<XMLStreamReader, Optional<String>> asked)
+            throws IOException, XMLStreamException, DataFileFault {
+        List<String> found = new ArrayList<>();
         try (ZipFile zip = new ZipFile(path.toFile())) {
             List<String> parts = new ArrayList<>();
             elements(zip, zip.getEntry("xl/_rels/workbook.xml.rels"), "Relationship", xml -> {
@@ -228,10 +259,14 @@ final class Workbook {
             });
             for (String part : parts) {
                 String name = part.startsWith("/") ? part.substring(1) : "xl/" + part;
-                elements(zip, zip.getEntry(name), "mergeCell", xml -> ranges.add(xml.getAttributeValue(null, "ref")));
+                elements(
+                        zip,
+                        zip.getEntry(name),
+                        element,
+                        xml -> asked.apply(xml).ifPresent(found::add));
             }
         }
-        return ranges;
+        return found;
     }
 
     private long unpacked(ZipFile zip, ZipEntry entry, long before) throws IOException, DataFileFault {

@@ -132,6 +132,31 @@ class WorkbookTest {
     }
 
     @Test
+    void hiddenRowsAreRefusedSinceNobodySeesThem() throws Exception {
+        String fault = refused(sheet -> {
+            heading(sheet);
+            row(sheet, 1, 1922.5, 1.645);
+            row(sheet, 2, 2100, 1.7);
+            sheet.hideRow(2);
+        });
+        assertTrue(
+                fault.endsWith(
+                        "has hidden rows (3), so that what is seen is not what would be read; show them, or take out"
+                                + " those that are not to count"),
+                fault);
+    }
+
+    @Test
+    void aTruthIsNoNumber() throws Exception {
+        String fault = refused(sheet -> {
+            heading(sheet);
+            row(sheet, 1, 1922.5, 1.645);
+            sheet.value(1, 2, true);
+        });
+        assertTrue(fault.startsWith("tests.xlsx:2: EMW: \"TRUE\" is not a number"), fault);
+    }
+
+    @Test
     void absentNumbersAreLeftOutAndBadOnesRefuseTheFile() throws Exception {
         OffsetRows<StrengthTest> rows = read(
                 book(sheet -> {
