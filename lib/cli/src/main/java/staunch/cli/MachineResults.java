@@ -4,8 +4,6 @@ import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -84,16 +82,13 @@ record MachineResults(
 
     /** Writes UTF-8 JSON with a line feed at each line's end, on every platform; leaves the stream open. */
     static void write(Record record, String name, OutputStream out) throws IOException {
-        DefaultIndenter indenter = new DefaultIndenter(" ", "\n");
-        DefaultPrettyPrinter printer =
-                new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         // The fast writer prints the shortest digits that read back as the same number, whatever the JDK.
         JsonFactory factory = JsonFactory.builder()
                 .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER)
                 .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
                 .build();
         try (JsonGenerator json = factory.createGenerator(out, JsonEncoding.UTF8)) {
-            json.setPrettyPrinter(printer);
+            json.setPrettyPrinter(new LinePrinter());
             new RecordJson(json).write(record, name);
             json.writeRaw('\n');
         }

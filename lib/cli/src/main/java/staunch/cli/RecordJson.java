@@ -113,12 +113,17 @@ final class RecordJson {
     }
 
     private void writeList(Collection<?> list, String path) throws IOException {
+        LinePrinter lines = json.getPrettyPrinter() instanceof LinePrinter printer ? printer : null;
         json.writeStartArray();
+        int before = lines == null ? 0 : lines.listBegins(list.size());
         int i = 0;
         for (Object element : list) {
             writeValue(element, path + "[" + i++ + "]");
         }
         json.writeEndArray();
+        if (lines != null) {
+            lines.listEnds(before);
+        }
     }
 
     /** Sorted by key, since an unmodifiable map has another order in each run. */

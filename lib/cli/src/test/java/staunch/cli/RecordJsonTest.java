@@ -114,6 +114,19 @@ class RecordJsonTest {
     }
 
     @Test
+    void aPointOfACurveTakesOneLine() throws IOException {
+        String text = new String(json(), StandardCharsets.UTF_8);
+        long points =
+                text.lines().filter(l -> l.strip().startsWith("{\"phase\":")).count();
+        assertTrue(points > 20, points + " points of circulations");
+        assertTrue(
+                text.lines()
+                        .filter(l -> l.strip().startsWith("{\"phase\":"))
+                        .allMatch(l -> l.endsWith("},") || l.endsWith("}")),
+                "a point ends where its line does");
+    }
+
+    @Test
     void aNumberThatIsNoneIsAMistakeThatNamesItsPlace() {
         Maasp broken = new Maasp(Double.NaN, List.of(), Optional.empty(), Optional.empty(), false);
         IllegalStateException e = assertThrows(IllegalStateException.class, () -> write(broken));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A value as a person writes it: a number and a unit. It lives at the edges only; calculations take SI doubles, which
@@ -81,9 +82,15 @@ public record Quantity(double value, String unit) {
         if (UnitSymbol.named(unit).isEmpty()) {
             String advice = UnitSymbol.meant(unit)
                     .map(known -> "write \"" + known + "\"")
-                    .orElse("see the list of units in the documentation");
+                    .orElseGet(() -> near(UnitSymbol.near(unit)));
             throw new UnitFault(field, "has an unknown unit \"" + unit + "\"", advice);
         }
+    }
+
+    private static String near(List<String> known) {
+        return known.isEmpty()
+                ? "docs/units.md lists the units"
+                : known.stream().map(k -> "\"" + k + "\"").collect(Collectors.joining(" or ", "is ", " meant?"));
     }
 
     /**

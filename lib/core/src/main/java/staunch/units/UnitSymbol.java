@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.measure.Dimension;
 import javax.measure.IncommensurableException;
 import javax.measure.Unit;
@@ -144,6 +145,29 @@ final class UnitSymbol {
         return BY_SYMBOL.keySet().stream()
                 .filter(known -> !known.isEmpty() && plain(known).equals(plain))
                 .findFirst();
+    }
+
+    /** Known symbols of three letters and more that one wrong letter, or two changed about, make of an unknown one. */
+    static List<String> near(String unknown) {
+        String plain = plain(unknown);
+        return BY_SYMBOL.keySet().stream()
+                .filter(known -> known.length() >= 3 && oneSlip(plain(known), plain))
+                .sorted()
+                .toList();
+    }
+
+    private static boolean oneSlip(String known, String written) {
+        if (known.length() != written.length()) {
+            return false;
+        }
+        int[] different = IntStream.range(0, known.length())
+                .filter(i -> known.charAt(i) != written.charAt(i))
+                .toArray();
+        return different.length == 1
+                || different.length == 2
+                        && different[1] == different[0] + 1
+                        && known.charAt(different[0]) == written.charAt(different[1])
+                        && known.charAt(different[1]) == written.charAt(different[0]);
     }
 
     private static String plain(String symbol) {

@@ -48,6 +48,17 @@ public final class UnitSystem {
         return NAMED.stream().filter(s -> s.name.equals(name)).findFirst();
     }
 
+    /**
+     * The given system of that name.
+     *
+     * @throws InputFault where there is none of that name
+     */
+    public static UnitSystem of(String name) {
+        return named(name)
+                .orElseThrow(() -> new InputFault(
+                        "unit system", "\"" + name + "\" is not known", "use one of " + String.join(", ", names())));
+    }
+
     /** Names of the given systems. */
     public static List<String> names() {
         return NAMED.stream().map(UnitSystem::name).toList();

@@ -73,7 +73,9 @@ class UnitsTest {
                 "1.2.3 m | is not a quantity: \"1.2.3 m\"; write a number and a unit, such as 9.6 ppg",
                 "1e999 m | is not a finite number: Infinity; write a number and a unit, such as 9.6 ppg",
                 "3/0 in | has a fraction with denominator zero: \"3/0 in\"; write a number and a unit, such as 9.6 ppg",
-                "3 furlong | has an unknown unit \"furlong\"; see the list of units in the documentation",
+                "3 furlong | has an unknown unit \"furlong\"; docs/units.md lists the units",
+                "9.6 pgg | has an unknown unit \"pgg\"; is \"ppg\" meant?",
+                "500 pis | has an unknown unit \"pis\"; is \"psi\" meant?",
                 "3000 PSI | has an unknown unit \"PSI\"; write \"psi\"",
                 "8 inches | has an unknown unit \"inches\"; write \"in\"",
                 "8\" | has an unknown unit \"\"\"; write \"in\"",
@@ -84,6 +86,14 @@ class UnitsTest {
         UnitFault fault = assertThrows(UnitFault.class, () -> Quantity.parse("mud density", text));
         assertEquals("mud density " + message, fault.getMessage());
         assertEquals("mud density", fault.field());
+    }
+
+    @Test
+    void anUnknownUnitSystemIsAnsweredWithTheKnownOnes() {
+        assertEquals(UnitSystem.METRIC, UnitSystem.of("metric"));
+        assertEquals(
+                "unit system \"felid\" is not known; use one of field, metric, mixed, si",
+                assertThrows(InputFault.class, () -> UnitSystem.of("felid")).getMessage());
     }
 
     @Test
