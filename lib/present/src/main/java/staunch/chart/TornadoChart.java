@@ -26,6 +26,7 @@ final class TornadoChart {
     private static final int BAR = 12;
     private static final int ROW = 42;
     private static final int TICKS = 6;
+    private static final int SIGNIFICANT = 4;
 
     private final Sensitivity sensitivity;
     private final UnitSystem units;
@@ -90,7 +91,7 @@ final class TornadoChart {
     }
 
     private String value(Sensitivity.Input input, OptionalDouble value) {
-        return units.precise(value.getAsDouble(), input.measure());
+        return units.significant(value.getAsDouble(), SIGNIFICANT, input.measure());
     }
 
     private String volume(double si) {

@@ -18,6 +18,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
+import staunch.design.Sensitivity;
 import staunch.design.Study;
 import staunch.design.WellCase;
 import staunch.earth.BoundUse;
@@ -25,6 +26,7 @@ import staunch.earth.EvidenceUse;
 import staunch.earth.LogUse;
 import staunch.earth.OffsetEvidence;
 import staunch.envelope.Assumption;
+import staunch.envelope.Drilling;
 import staunch.envelope.SectionOperations;
 import staunch.envelope.WellEnvelope;
 import staunch.present.Fixtures;
@@ -121,6 +123,32 @@ class ReviewPageTest {
         int said = counted.indexOf(words);
         assertTrue(said > 0 && said < counted.indexOf("<section id=\"well\">"), "within the section summary");
         assertFalse(pageWith(BoundUse.LISTED).contains(words));
+    }
+
+    /** What flips the verdict, with the source of every range, in the units of the reader; nothing where it was not asked. */
+    @Test
+    void everySensitivityHasABlockOfItsOwn() {
+        WellCase wellCase = Fixtures.wellCase();
+        String section = Fixtures.envelope().sections().stream()
+                .filter(s -> s.plan().drilling() == Drilling.SHUT_IN)
+                .findFirst()
+                .orElseThrow()
+                .plan()
+                .name();
+        Sensitivity sensitivity = Study.of(wellCase).sensitivity(section);
+        Review review = new Review(wellCase, Fixtures.envelope(), Fixtures.operations(), List.of(sensitivity));
+        for (UnitSystem units : List.of(UnitSystem.FIELD, UnitSystem.METRIC)) {
+            String page = ReviewPage.html(review, units);
+            assertEquals(2, page.split("What the verdict hangs on", -1).length, "one section was asked for");
+            for (Sensitivity.Input input : sensitivity.inputs()) {
+                assertTrue(page.contains(input.input().title()), input.input().title());
+                if (input.flip() instanceof Sensitivity.FlipsAt at) {
+                    String value = units.significant(at.value(), 4, at.measure());
+                    assertTrue(page.contains("to " + at.verdict().outcome().title() + " at " + value), value);
+                }
+            }
+        }
+        assertFalse(page(UnitSystem.FIELD).contains("What the verdict hangs on"));
     }
 
     @Test
