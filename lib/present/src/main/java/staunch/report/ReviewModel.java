@@ -178,6 +178,12 @@ final class ReviewModel {
         }
         root.put("sections", sections);
         root.put(
+                "allSources",
+                envelope.sections().stream()
+                        .flatMap(s -> sources(s).stream())
+                        .distinct()
+                        .toList());
+        root.put(
                 "inputs",
                 rows(List.of(Tables.sectionInputs(
                         envelope.sections().stream().map(SectionEnvelope::plan).toList(), units))));

@@ -40,7 +40,7 @@
 </#macro>
 <#macro sources s>
 <div class="sources"><h4 class="t">Sources</h4>
-<#if paged && s.sources?has_content><p>${s.sources?join("; ")}.</p><#elseif s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none for this section.</p></#if></div>
+<#if paged && s.sources?has_content><p>${s.sources?join("; ")}.</p><#elseif s.sources?has_content><ul><#list s.sources as x><li>${x}</li></#list></ul><#else><p class="none">The case names none.</p></#if></div>
 </#macro>
 <!DOCTYPE html>
 <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
@@ -179,11 +179,11 @@ ${css}
 <#if s.sensitivity.figures?has_content><@figures s.sensitivity.figures/></#if>
 <@notDrawn s.sensitivity.notDrawn/>
 </#if>
-<h3>Assumptions and sources</h3>
-<#if s.outcome != "NOT_SHUT_IN" && shared?has_content><p class="caption">What every section assumes alike stands once, <a href="#methods">under the methods</a>.</p></#if>
+<#if !paged || s.assumptions?has_content><h3>Assumptions<#if !paged> and sources</#if></h3></#if>
+<#if s.outcome != "NOT_SHUT_IN" && shared?has_content><p class="caption">What every section assumes alike stands once, <a href="#methods">under the methods</a><#if paged>, and so do the sources</#if>.</p></#if>
 <@tables s.assumptions/>
 <#if s.operations?? && s.operations.notAssessed == "" && s.outcome != "NOT_SHUT_IN"><@tables s.operations.assumptions/></#if>
-<@sources s/>
+<#if !paged><@sources s/></#if>
 <#if !paged><#list s.details as d>
 <details class="behind"><summary>${d.title}</summary>
 <#if d.note?has_content><p>${d.note}</p></#if>
@@ -197,6 +197,7 @@ ${css}
 <h2>Methods, input files, cautions</h2>
 <@table methods "h3"/>
 <@tables shared "h3"/>
+<#if paged><@sources {"sources": allSources}/></#if>
 <h3 class="t">Input files</h3>
 <#if files?has_content>
 <table aria-label="Input files" class="staunch"><thead><tr><th scope="col">File</th><th scope="col">SHA-256</th></tr></thead><tbody><#list files as f><tr><td>${f.path}</td><td class="hash">${f.sha256}</td></tr></#list></tbody></table>

@@ -50,6 +50,7 @@ class ReviewPdfTest {
             assertTrue(text.contains("page 1 of " + pages) && text.contains("page " + pages + " of " + pages));
             assertTrue(text.contains("to be verified by a competent person"));
             assertFalse(text.contains("#"), "a character that the typeface lacks");
+            assertTrue(text.contains("Criteria: "), "sources stand once, under the methods");
             int appendix = text.indexOf("Appendix: tables by section");
             assertTrue(appendix > text.indexOf("Methods, input files, cautions"), "first what a reader wants");
             for (String behind : List.of("Inputs of the sections", "Volumetric method", "Highest pressures")) {
