@@ -98,7 +98,10 @@ final class RerunSummary {
         ResultValue after = section.after().orElseThrow().value(quantity);
         String was = RerunWords.value(before, units);
         String now = RerunWords.value(after, units);
-        String change = was.equals(now) ? "" : RerunWords.change(section, quantity, units);
+        String change = RerunWords.change(section, quantity, units);
+        if (was.equals(now) || change.matches("[^1-9]*(m³|Sm³/d)?[^1-9]*")) {
+            change = "";
+        }
         String where = before.outcome().equals(after.outcome())
                 ? ""
                 : after.value().isPresent() ? "; now " + after.outcome() : behind(now, after.outcome());

@@ -84,12 +84,28 @@ public record Rerun(
         runs.finish();
         // The sort is stable: within each group the order of the run remains.
         sections.sort(Comparator.comparingInt(s -> s.flips() ? 0 : s.changed() ? 1 : 2));
-        boolean lacking = sections.stream()
+        return new Rerun(
+                after.well(), runs.causes(), sections, runs.notAttributed(), notCompared(before, after, sections));
+    }
+
+    private static String notCompared(RunRecord before, RunRecord after, List<SectionChange> sections) {
+        List<String> found = new ArrayList<>();
+        found.addAll(onlyIn(before, after, "the earlier run"));
+        found.addAll(onlyIn(after, before, "the later run"));
+        if (sections.stream()
                 .anyMatch(s -> s.before().isPresent()
                         && s.after().filter(SectionResult::hasOperations).isPresent()
-                        && !s.before().get().hasOperations());
-        return new Rerun(
-                after.well(), runs.causes(), sections, runs.notAttributed(), lacking ? WITHOUT_OPERATIONS : "");
+                        && !s.before().get().hasOperations())) {
+            found.add(WITHOUT_OPERATIONS);
+        }
+        return String.join("; ", found);
+    }
+
+    private static List<String> onlyIn(RunRecord one, RunRecord other, String name) {
+        return one.designs().stream()
+                .filter(d -> !other.designs().contains(d))
+                .map(d -> "design \"" + d + "\", which only " + name + " has")
+                .toList();
     }
 
     private static Optional<SectionResult> find(RunRecord record, SectionResult like) {

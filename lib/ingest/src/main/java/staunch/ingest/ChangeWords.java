@@ -17,6 +17,8 @@ final class ChangeWords {
             Map.entry("stack", "BOP stack"),
             Map.entry("section_defaults", "every section"),
             Map.entry("co2", "CO2"),
+            Map.entry("definition", "definition of kick tolerance"),
+            Map.entry("estimates", "estimates that decide"),
             Map.entry("pumped", "readings while pumping"),
             Map.entry("shut_in", "readings with the pump stopped"),
             Map.entry("leak_off", "reading of leak-off"));

@@ -90,7 +90,7 @@ class RerunLawTest {
                         "weak zone \"Burdock sand\"",
                         "gas of every section",
                         "mud of section \"8 1/2 in\"",
-                        "method: definition"),
+                        "method: definition of kick tolerance"),
                 names(rerun));
         int summed = 0;
         for (SectionChange section : rerun.sections()) {
@@ -208,6 +208,15 @@ class RerunLawTest {
         Rerun one = CaseInput.read(directory).against(base(), "1.0", Progress.SILENT);
         assertEquals(Runs.whole(base(), changed()), one);
         assertEquals("8 1/2 in", one.flips().get(0).section());
+    }
+
+    @Test
+    void aDesignThatOnlyOneRunHasIsNamed() throws Exception {
+        RunRecord both = Runs.record(LAND, "Base", "Early liner");
+        Rerun rerun = Runs.rerun(both, base());
+        assertTrue(rerun.nothingChanged());
+        assertEquals("design \"Early liner\", which only the earlier run has", rerun.notCompared());
+        assertEquals("design \"Early liner\", which only the later run has", Runs.rerun(base(), both).notCompared());
     }
 
     @Test

@@ -48,7 +48,9 @@ public final class RerunWords {
     /** The answer in a sentence or two: which verdicts flip, or that none does, or that nothing changed. */
     public static String answer(Rerun rerun) {
         if (rerun.nothingChanged()) {
-            return "Nothing changed: the same input, methods and library, and the same results.";
+            return rerun.notCompared().isEmpty()
+                    ? "Nothing changed: the same input, methods and library, and the same results."
+                    : "Nothing changed in what both runs have: the same input, methods and library, and the same results.";
         }
         List<SectionChange> flips = rerun.flips();
         if (!flips.isEmpty()) {
