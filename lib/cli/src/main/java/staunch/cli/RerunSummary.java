@@ -69,7 +69,8 @@ final class RerunSummary {
                 : RerunWords.name(section)
                         + section.after()
                                 .map(r -> ", " + r.verdict().outcome().title())
-                                .orElse(", no longer there");
+                                .orElse(", no longer there")
+                        + (section.before().isEmpty() ? ", not in the earlier run" : "");
         line(terminal.styled("bold", verdict));
         String turned = RerunWords.turnedBy(section);
         if (!turned.isEmpty()) {
@@ -80,7 +81,7 @@ final class RerunSummary {
         }
         SectionQuantity.Part told = SectionQuantity.Part.ENVELOPE;
         List<SectionQuantity> visible = RerunWords.visible(section, units);
-        if (visible.isEmpty() && section.after().isPresent()) {
+        if (visible.isEmpty() && section.before().isPresent() && section.after().isPresent()) {
             line("  by less than is shown");
         }
         for (SectionQuantity quantity : visible) {

@@ -216,7 +216,9 @@ class RerunLawTest {
         Rerun rerun = Runs.rerun(both, base());
         assertTrue(rerun.nothingChanged());
         assertEquals("design \"Early liner\", which only the earlier run has", rerun.notCompared());
-        assertEquals("design \"Early liner\", which only the later run has", Runs.rerun(base(), both).notCompared());
+        assertEquals(
+                "design \"Early liner\", which only the later run has",
+                Runs.rerun(base(), both).notCompared());
     }
 
     @Test

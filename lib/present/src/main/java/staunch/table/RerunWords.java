@@ -58,11 +58,21 @@ public final class RerunWords {
                     + flips.stream().map(RerunWords::flip).collect(Collectors.joining("; "))
                     + ".";
         }
-        long changed = rerun.sections().stream().filter(SectionChange::changed).count();
+        long changed = rerun.sections().stream()
+                .filter(s -> s.before().isPresent() && s.after().isPresent() && s.changed())
+                .count();
+        long alone = rerun.sections().stream()
+                .filter(s -> s.before().isEmpty() || s.after().isEmpty())
+                .count();
+        String other = alone == 0 ? "" : " Only one run has " + sections(alone) + ".";
         if (changed == 0) {
-            return "No result changed, although there are changes of the input: " + names(rerun.causes()) + ".";
+            return "No result changed, although there are changes of the input: " + names(rerun.causes()) + "." + other;
         }
-        return "No verdict flips; results of " + (changed == 1 ? "one section" : changed + " sections") + " changed.";
+        return "No verdict flips; results of " + sections(changed) + " changed." + other;
+    }
+
+    private static String sections(long count) {
+        return count == 1 ? "one section" : count + " sections";
     }
 
     /** Which verdict becomes which. */
@@ -216,29 +226,32 @@ public final class RerunWords {
 
     /** What is different about a cause: its values before and after. */
     public static String details(Cause cause, UnitSystem units) {
-        List<String> parts = new ArrayList<>();
-        for (InputChange change : cause.changes()) {
-            List<ChangedField> fields = change.fields();
-            if (!fields.isEmpty() && fields.stream().allMatch(f -> f.before().isEmpty())) {
-                parts.add("new: " + values(fields, ChangedField::after, units));
-                continue;
-            }
-            if (!fields.isEmpty() && fields.stream().allMatch(f -> f.after().isEmpty())) {
-                parts.add("gone: " + values(fields, ChangedField::before, units));
-                continue;
-            }
-            if (fields.size() == 1
-                    && fields.get(0).place().isEmpty()
-                    && change.name().contains(fields.get(0).name())) {
-                parts.add(values(fields.get(0), units));
-                continue;
-            }
-            fields.stream().limit(MOST_FIELDS).map(f -> field(f, units)).forEach(parts::add);
-            if (fields.size() > MOST_FIELDS) {
-                parts.add("and " + (fields.size() - MOST_FIELDS) + " more values");
-            }
+        if (cause.changes().size() == 1) {
+            return details(cause.changes().get(0), units);
         }
-        return String.join("; ", parts);
+        return cause.changes().stream()
+                .map(c -> c.name().split(" of ")[0] + ": " + details(c, units))
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String details(InputChange change, UnitSystem units) {
+        List<ChangedField> fields = change.fields();
+        if (!fields.isEmpty() && fields.stream().allMatch(f -> f.before().isEmpty())) {
+            return "new: " + values(fields, ChangedField::after, units);
+        }
+        if (!fields.isEmpty() && fields.stream().allMatch(f -> f.after().isEmpty())) {
+            return "gone: " + values(fields, ChangedField::before, units);
+        }
+        if (fields.size() == 1
+                && fields.get(0).place().isEmpty()
+                && change.name().contains(fields.get(0).name())) {
+            return values(fields.get(0), units);
+        }
+        String some =
+                fields.stream().limit(MOST_FIELDS).map(f -> field(f, units)).collect(Collectors.joining("; "));
+        return fields.size() > MOST_FIELDS
+                ? some + "; and " + (fields.size() - MOST_FIELDS) + " more values"
+                : some;
     }
 
     private static String values(List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
