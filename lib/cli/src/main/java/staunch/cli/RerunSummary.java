@@ -100,7 +100,7 @@ final class RerunSummary {
         String was = RerunWords.value(before, units);
         String now = RerunWords.value(after, units);
         String change = RerunWords.change(section, quantity, units);
-        if (was.equals(now) || change.matches("[^1-9]*(m³|Sm³/d)?[^1-9]*")) {
+        if (was.equals(now) || change.matches("[^1-9]*")) {
             change = "";
         }
         String where = before.outcome().equals(after.outcome())

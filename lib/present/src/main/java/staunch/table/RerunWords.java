@@ -249,9 +249,7 @@ public final class RerunWords {
         }
         String some =
                 fields.stream().limit(MOST_FIELDS).map(f -> field(f, units)).collect(Collectors.joining("; "));
-        return fields.size() > MOST_FIELDS
-                ? some + "; and " + (fields.size() - MOST_FIELDS) + " more values"
-                : some;
+        return fields.size() > MOST_FIELDS ? some + "; and " + (fields.size() - MOST_FIELDS) + " more values" : some;
     }
 
     private static String values(List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
