@@ -21,6 +21,7 @@ import staunch.fluid.Mud;
 import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
 import staunch.units.Physics;
+import staunch.units.Quantity;
 import staunch.well.HoleInterval;
 
 /**
@@ -163,12 +164,8 @@ public enum SensitiveInput {
             GasComposition g = input.plan().gas().orElseThrow();
             return withPlan(
                     input,
-                    changed(
-                            input.plan(),
-                            input.plan().slowCirculations(),
-                            input.plan().circulatingOverbalance(),
-                            Optional.of(
-                                    new GasComposition(value, g.hydrogenSulphide(), g.carbonDioxide(), g.nitrogen()))));
+                    input.plan()
+                            .withGas(new GasComposition(value, g.hydrogenSulphide(), g.carbonDioxide(), g.nitrogen())));
         }
 
         @Override
@@ -243,13 +240,7 @@ public enum SensitiveInput {
 
         @Override
         SectionInput with(SectionInput input, double value) {
-            return withPlan(
-                    input,
-                    changed(
-                            input.plan(),
-                            input.plan().slowCirculations(),
-                            OptionalDouble.of(value),
-                            input.plan().gas()));
+            return withPlan(input, input.plan().withCirculatingOverbalance(new Quantity(value, "Pa")));
         }
 
         @Override
@@ -273,14 +264,11 @@ public enum SensitiveInput {
             double factor = value / base(input).orElseThrow();
             return withPlan(
                     input,
-                    changed(
-                            input.plan(),
-                            input.plan().slowCirculations().stream()
+                    input.plan()
+                            .withSlowCirculations(input.plan().slowCirculations().stream()
                                     .map(s -> new SlowCirculation(
                                             s.rate(), s.pumpPressure(), scaled(s.chokeLineFriction(), factor)))
-                                    .toList(),
-                            input.plan().circulatingOverbalance(),
-                            input.plan().gas()));
+                                    .toList()));
         }
 
         @Override
@@ -433,27 +421,5 @@ public enum SensitiveInput {
                                 c.strengthMargin(),
                                 c.tripMargin(),
                                 c.surgeMargin())));
-    }
-
-    private static SectionPlan changed(
-            SectionPlan p, List<SlowCirculation> slow, OptionalDouble overbalance, Optional<GasComposition> gas) {
-        return new SectionPlan(
-                p.name(),
-                p.drilling(),
-                p.hole(),
-                p.bitDiameter(),
-                p.mud(),
-                p.string(),
-                p.bitOffBottom(),
-                p.influxDepth(),
-                gas,
-                slow,
-                p.pumpOutput(),
-                p.activeVolume(),
-                p.detectableGain(),
-                overbalance,
-                p.chokeHandlingAllowance(),
-                p.criteria(),
-                p.operations());
     }
 }
