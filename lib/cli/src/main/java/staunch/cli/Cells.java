@@ -3,6 +3,7 @@ package staunch.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import staunch.design.Rerun;
@@ -17,8 +18,13 @@ import staunch.ingest.RecordFile;
 import staunch.ingest.RecordedCase;
 import staunch.kernel.Notebook;
 import staunch.report.ResultHtml;
+import staunch.report.WholeFile;
+import staunch.table.ResultTable;
+import staunch.table.TableBook;
+import staunch.table.TableExport;
 import staunch.units.InputFault;
 import staunch.units.UnitSystem;
+import tech.tablesaw.api.Table;
 
 /** What cells of a notebook call besides the library itself. Imported into every cell. */
 public final class Cells {
@@ -121,6 +127,49 @@ public final class Cells {
                         "result of type " + result.getClass().getSimpleName(),
                         "has no card",
                         "end the cell with the result itself"));
+    }
+
+    /**
+     * Writes what is shown into a file, whole or not at all, numbers to nine significant digits.
+     *
+     * @param file relative to the folder of the notebook: a workbook (.xlsx) with a sheet for each table, or one table as
+     *     CSV (.csv)
+     * @param shown tables of results, Tablesaw tables, cards of results, or lists of them
+     * @throws InputFault where the file ends otherwise, something else than a table is given, or CSV is to hold several
+     */
+    public static Path export(String file, Object... shown) throws IOException {
+        List<ResultTable> tables = new ArrayList<>();
+        for (Object each : shown) {
+            tables(tables, each);
+        }
+        Path path = Notebook.notebookFolder().resolve(file);
+        if (file.endsWith(".xlsx") && !tables.isEmpty()) {
+            return TablesOption.workbook(TableBook.of(tables), path);
+        }
+        if (file.endsWith(".csv") && tables.size() == 1) {
+            return WholeFile.write(path, out -> TableExport.csv(tables.get(0), out));
+        }
+        throw new InputFault(
+                "export of " + tables.size() + (tables.size() == 1 ? " table" : " tables") + " to \"" + file + "\"",
+                "cannot be written",
+                "give a table and the name of a workbook that ends in .xlsx, or one table and a name that ends in .csv");
+    }
+
+    private static void tables(List<ResultTable> tables, Object shown) {
+        if (shown instanceof ResultTable table) {
+            tables.add(table);
+        } else if (shown instanceof Table table) {
+            tables.add(ResultTable.of(table));
+        } else if (shown instanceof ResultHtml.Card card) {
+            tables.addAll(card.tables());
+        } else if (shown instanceof Iterable<?> several) {
+            several.forEach(each -> tables(tables, each));
+        } else {
+            throw new InputFault(
+                    "export of a " + shown.getClass().getSimpleName(),
+                    "is not possible: it is no table",
+                    "give a table, or the card of a result in units of your choice: card(result, UnitSystem.FIELD)");
+        }
     }
 
     private static final class CellProgress implements staunch.design.Progress, AutoCloseable {

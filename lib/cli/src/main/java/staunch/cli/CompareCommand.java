@@ -86,6 +86,10 @@ final class CompareCommand implements Callable<Integer> {
     private void check(WellCase wellCase, List<String> names) {
         try {
             names.forEach(wellCase::design);
+        } catch (Fault fault) {
+            throw new CommandFailure(ExitCode.USAGE, "staunch: --designs: " + fault.getMessage());
+        }
+        try {
             Study.of(wellCase).each(names);
         } catch (Fault fault) {
             String all = String.join(

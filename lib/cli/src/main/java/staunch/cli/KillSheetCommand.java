@@ -49,17 +49,11 @@ final class KillSheetCommand implements Callable<Integer> {
             description = "Influx that is killed: ${COMPLETION-CANDIDATES}. Default: drilled.")
     private Kick.Scenario scenario = Kick.Scenario.DRILLED;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Folder to write into. Default: target/review/ and the name of the case.")
-    private Path out;
+    @Mixin
+    private PagesOption pages;
 
     @Mixin
     private UnitsOption units;
-
-    @Option(names = "--pdf", description = "Write the sheet as PDF beside the page.")
-    private boolean pdf;
 
     @Override
     public Integer call() throws IOException {
@@ -71,7 +65,7 @@ final class KillSheetCommand implements Callable<Integer> {
         KillSheet sheet = sheet(kick, shown);
         KillSheetPage.Subject subject = Review.subject(
                 wellCase, new Review.Place(study.design(), section), (KickOperations.Followed) kick, shown);
-        Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
+        Path directory = pages.directory(argument);
         Terminal terminal = main.terminal();
         terminal.out()
                 .println(terminal.styled("bold", wellCase.header().well()) + ", " + section + ": " + subject.basis());
@@ -81,7 +75,7 @@ final class KillSheetCommand implements Callable<Integer> {
         print(OperationTables.killSheetVolumes(sheet, shown));
         sheet.warnings().forEach(w -> terminal.out().println("Warning, " + w.subject() + ": " + w.text(shown)));
         terminal.out().println("Page: " + KillSheetPage.write(subject, sheet, shown, directory));
-        if (pdf) {
+        if (pages.pdf()) {
             terminal.out().println("PDF:  " + KillSheetPage.writePdf(subject, sheet, shown, directory));
         }
         return ExitCode.OK;

@@ -54,17 +54,11 @@ final class ReviewCommand implements Callable<Integer> {
     @Mixin
     private DesignOption design;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Folder to write into. Default: target/review/ and the name of the case.")
-    private Path out;
+    @Mixin
+    private PagesOption pages;
 
     @Mixin
     private UnitsOption units;
-
-    @Option(names = "--pdf", description = "Write the same pack as PDF beside the page.")
-    private boolean pdf;
 
     @Option(
             names = "--notebook",
@@ -84,7 +78,7 @@ final class ReviewCommand implements Callable<Integer> {
         UnitSystem shown = units.or(wellCase.units());
         Study study = design.of(argument, wellCase);
         WellEnvelope envelope = argument.evaluate(study, shown, main.terminal());
-        Path directory = out == null ? Path.of("target", "review", argument.name()) : out;
+        Path directory = pages.directory(argument);
         Review review = new Review(
                 wellCase,
                 envelope,
@@ -116,7 +110,8 @@ final class ReviewCommand implements Callable<Integer> {
         Path record = RecordOption.write(
                 input.record(Version.LIBRARY, List.of(envelope), List.of(review.operations())),
                 directory.resolve(RECORD_NAME));
-        Optional<Path> document = pdf ? Optional.of(ReviewPdf.write(review, shown, directory)) : Optional.empty();
+        Optional<Path> document =
+                pages.pdf() ? Optional.of(ReviewPdf.write(review, shown, directory)) : Optional.empty();
         print(wellCase, envelope, shown);
         main.terminal().out().println("Page: " + page);
         main.terminal().out().println("Record: " + record);
@@ -127,14 +122,14 @@ final class ReviewCommand implements Callable<Integer> {
                 () -> TableBook.of(
                         wellCase.header(),
                         shown,
-                        CaseTables.of(wellCase, CaseTables.Results.of(envelope, review.operations()), shown),
+                        CaseTables.of(wellCase, CaseTables.Results.of(envelope, review.operations(), review.sensitivities()), shown),
                         List.of()),
                 main.terminal().out());
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;
     }
 
     private List<NotebookRun> runNotebooks(String designName, UnitSystem shown, Path directory) throws IOException {
-        NotebookPages pages = new NotebookPages(shown, true, main.terminal());
+        NotebookPages notebookPages = new NotebookPages(shown, true, main.terminal());
         Map<String, String> values = new TreeMap<>();
         values.put("caseDirectory", argument.path().toString());
         values.put("designName", designName);
@@ -147,7 +142,7 @@ final class ReviewCommand implements Callable<Integer> {
         UnitSystem.named(shown.name()).ifPresent(u -> values.put("units", u.name()));
         List<NotebookRun> runs = new ArrayList<>();
         for (Path notebook : notebooks) {
-            runs.add(pages.run(notebook, values, directory));
+            runs.add(notebookPages.run(notebook, values, directory));
         }
         return runs;
     }

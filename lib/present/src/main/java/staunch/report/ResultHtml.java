@@ -63,8 +63,13 @@ public final class ResultHtml {
      *
      * @param html fragment for a page
      * @param text the same in words
+     * @param tables what it shows, each whole: names and values first, where it has such
      */
-    public record Card(String html, String text) {}
+    public record Card(String html, String text, List<ResultTable> tables) {
+        public Card {
+            tables = List.copyOf(tables);
+        }
+    }
 
     /** Card of a result; empty where the object is none that this library computes or tabulates. */
     public static Optional<Card> card(Object result, UnitSystem units) {
@@ -417,7 +422,12 @@ public final class ResultHtml {
         List<Map<String, Object>> tables = new ArrayList<>();
         parts.tables().forEach(t -> tables.add(Map.of("html", ReviewModel.markup(t.htmlToFit(ROWS)))));
         model.put("tables", tables);
-        return new Card(Pages.fill("card.ftl", model), text(parts));
+        List<ResultTable> shown = new ArrayList<>();
+        if (!parts.lines().isEmpty()) {
+            shown.add(ResultTable.of(parts.title(), parts.lines()));
+        }
+        shown.addAll(parts.tables());
+        return new Card(Pages.fill("card.ftl", model), text(parts), shown);
     }
 
     private static String text(Parts parts) {

@@ -107,10 +107,11 @@ public final class CaseTables {
             Objects.requireNonNull(study, "study");
         }
 
-        /** One design with what follows an influx into its sections, without searches. */
-        public static Results of(WellEnvelope envelope, List<SectionOperations> operations) {
+        /** One design with what follows an influx into its sections and what their verdicts hang on. */
+        public static Results of(
+                WellEnvelope envelope, List<SectionOperations> operations, List<Sensitivity> sensitivities) {
             return new Results(
-                    List.of(new Evaluated(envelope, operations, List.of(), List.of())),
+                    List.of(new Evaluated(envelope, operations, List.of(), sensitivities)),
                     Optional.empty(),
                     Optional.empty());
         }
@@ -253,7 +254,7 @@ public final class CaseTables {
             add(scenario, "Limits", OperationTables.timeToLimit(migration, units));
             migration
                     .courses()
-                    .forEach(c -> add(scenario, "Rise", OperationTables.migration(c, kick.watched(), units)));
+                    .forEach(c -> add(scenario, "Rise " + c.rate().split(" ")[0], OperationTables.migration(c, kick.watched(), units)));
         }
         if (kick.volumetric() instanceof VolumetricOutcome.Computed volumetric) {
             add(scenario, "Volumetric", OperationTables.volumetric(volumetric.table(), units));

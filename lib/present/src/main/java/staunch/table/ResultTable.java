@@ -1,5 +1,8 @@
 package staunch.table;
 
+import java.util.Map;
+import tech.tablesaw.api.ColumnType;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 
@@ -23,6 +26,22 @@ public final class ResultTable {
     ResultTable(Table table, String caption) {
         this.table = table;
         this.caption = caption;
+    }
+
+    /** A table of one's own. */
+    public static ResultTable of(Table table) {
+        return new ResultTable(table.copy(), "");
+    }
+
+    /** Names and what stands beside each. */
+    public static ResultTable of(String name, Map<String, String> lines) {
+        StringColumn names = ColumnType.STRING.create("what");
+        StringColumn values = ColumnType.STRING.create("value");
+        lines.forEach((what, value) -> {
+            names.append(what);
+            values.append(value);
+        });
+        return new ResultTable(Table.create(name, names, values), "");
     }
 
     /** A copy of the table, free to be filtered and changed. */

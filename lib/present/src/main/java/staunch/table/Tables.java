@@ -403,20 +403,7 @@ public final class Tables {
 
     /** Drilled and swabbed kick of a section at its TD: the influx asked about, the answer, what governs. */
     public static ResultTable kicks(SectionEnvelope section, UnitSystem units) {
-        return new Rows<>(List.of(section.drilled(), section.swabbed()), units)
-                .text("Scenario", k -> k.scenario().title())
-                .optional("Influx TVD", Measure.DEPTH, HALF_EVEN, k -> toDouble(k.kick(), Kick::verticalDepth))
-                .optional(
-                        "Formation pressure",
-                        Measure.PRESSURE_ABSOLUTE,
-                        CEILING,
-                        k -> toDouble(k.kick(), Kick::formationPressure))
-                .optionalText("set by", k -> k.kick().map(x -> x.governedBy().title()))
-                .optional(
-                        "Mud pressure",
-                        Measure.PRESSURE_ABSOLUTE,
-                        HALF_EVEN,
-                        k -> toDouble(k.kick(), Kick::mudPressure))
+        return influxRows(section, units)
                 .optional("Tolerance", Measure.VOLUME, FLOOR, k -> volume(k.tolerance()))
                 .text("Outcome", k -> ResultWords.outcome(k.tolerance(), units))
                 .optional("To surface", Measure.VOLUME, FLOOR, Tables::toSurface)
@@ -431,6 +418,10 @@ public final class Tables {
 
     /** The influxes that the tolerances of a section are asked for. */
     public static ResultTable influxes(SectionEnvelope section, UnitSystem units) {
+        return influxRows(section, units).table("Influx at section TD", "Formation pressure rounded up.");
+    }
+
+    private static Rows<KickResult> influxRows(SectionEnvelope section, UnitSystem units) {
         return new Rows<>(List.of(section.drilled(), section.swabbed()), units)
                 .text("Scenario", k -> k.scenario().title())
                 .optional("Influx TVD", Measure.DEPTH, HALF_EVEN, k -> toDouble(k.kick(), Kick::verticalDepth))
@@ -444,8 +435,7 @@ public final class Tables {
                         "Mud pressure",
                         Measure.PRESSURE_ABSOLUTE,
                         HALF_EVEN,
-                        k -> toDouble(k.kick(), Kick::mudPressure))
-                .table("Influx at section TD", "Formation pressure rounded up.");
+                        k -> toDouble(k.kick(), Kick::mudPressure));
     }
 
     /** Pressures over the exposed depths, absolute and as equivalent mud weight from the zero of the results. */
