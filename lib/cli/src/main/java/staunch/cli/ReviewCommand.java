@@ -122,7 +122,10 @@ final class ReviewCommand implements Callable<Integer> {
                 () -> TableBook.of(
                         wellCase.header(),
                         shown,
-                        CaseTables.of(wellCase, CaseTables.Results.of(envelope, review.operations(), review.sensitivities()), shown),
+                        CaseTables.of(
+                                wellCase,
+                                CaseTables.Results.of(envelope, review.operations(), review.sensitivities()),
+                                shown),
                         List.of()),
                 main.terminal().out());
         return runs.stream().allMatch(NotebookRun::succeeded) ? verdict.exitCode(List.of(envelope)) : ExitCode.CELL;

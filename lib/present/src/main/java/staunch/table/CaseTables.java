@@ -254,7 +254,10 @@ public final class CaseTables {
             add(scenario, "Limits", OperationTables.timeToLimit(migration, units));
             migration
                     .courses()
-                    .forEach(c -> add(scenario, "Rise " + c.rate().split(" ")[0], OperationTables.migration(c, kick.watched(), units)));
+                    .forEach(c -> add(
+                            scenario,
+                            "Rise " + c.rate().split(" ")[0],
+                            OperationTables.migration(c, kick.watched(), units)));
         }
         if (kick.volumetric() instanceof VolumetricOutcome.Computed volumetric) {
             add(scenario, "Volumetric", OperationTables.volumetric(volumetric.table(), units));
