@@ -168,8 +168,15 @@ final class LogInterpreter {
                 uncalibrated.add(point.name() + ": the log has no shale near it");
                 continue;
             }
+            StressState here = new StressState(overburden.likely().lowestAt(z), normal.at(z));
+            if (point.pressure() <= here.porePressure() || point.pressure() >= here.overburden()) {
+                uncalibrated.add(point.name() + ": its pressure lies "
+                        + (point.pressure() <= here.porePressure()
+                                ? "not above hydrostatic"
+                                : "at or above the overburden"));
+                continue;
+            }
             try {
-                StressState here = new StressState(overburden.likely().lowestAt(z), normal.at(z));
                 found.add(eaton.method().calibrate(here, point.pressure(), ratio.getAsDouble()));
             } catch (RangeFault none) {
                 uncalibrated.add(point.name() + ": " + none.text(UnitSystem.SI));

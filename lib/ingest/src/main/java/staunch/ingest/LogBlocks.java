@@ -309,20 +309,24 @@ final class LogBlocks {
     private boolean bad(Curve kind, TableColumn stated, LasCurve curve, String place, Bad bad) {
         Quantity lowest = shown(kind.lowest, stated, kind);
         Quantity highest = shown(kind.highest, stated, kind);
-        String text = "has " + curve.number(bad.first()).getAsDouble() + " " + stated.unit() + " at "
-                + number(bad.depths()[bad.first()]) + " m below the datum, where " + kind.title + " is "
-                + number(lowest.value()) + " to " + number(highest.value()) + " " + stated.unit()
-                + (bad.count() > 1 ? "; " + bad.count() + " readings in all" : "");
+        Wording text = Wording.of(
+                "has " + curve.number(bad.first()).getAsDouble() + " " + stated.unit() + " at {}, where " + kind.title
+                        + " is " + number(lowest.value()) + " to " + number(highest.value()) + " " + stated.unit()
+                        + (bad.count() > 1 ? "; " + bad.count() + " readings in all" : ""),
+                Amount.of(bad.depths()[bad.first()], Measure.DEPTH));
         if (columns.badLeftOut() && bad.count() * 10 <= bad.count() + bad.good()) {
-            warnings.add(new Warning(shown, "curve " + stated.heading() + " " + text + "; left out."));
+            warnings.add(new Warning(shown, text.within("curve " + stated.heading() + " ", "; left out.")));
             return true;
         }
-        problem(
+        problems.add(new DataFileFault.Problem(
+                shown,
+                0,
                 place,
                 text,
-                columns.badLeftOut()
-                        ? "that is more than one in ten: check curve and unit"
-                        : "check curve and unit, or state bad_readings: leave_out");
+                Wording.of(
+                        columns.badLeftOut()
+                                ? "that is more than one in ten: check curve and unit"
+                                : "check curve and unit, or state bad_readings: leave_out")));
         return false;
     }
 

@@ -161,7 +161,7 @@ class OffsetLogTest {
                         "curves changed over",
                         "column: RHOB",
                         "column: DT",
-                        "wrenskerry-1.las: section ~A, curve DT: has 162.1 g/cm3 at 1000 m below the datum, where bulk"
+                        "wrenskerry-1.las: section ~A, curve DT: has 162.1 g/cm3 at 1000.0 m, where bulk"
                                 + " density is 1.2 to 3.3 g/cm3; 449 readings in all; check curve and unit, or state"),
                 Arguments.of(
                         "a cut-off that no row passes",
@@ -273,14 +273,13 @@ class OffsetLogTest {
                 .map(f -> f.text())
                 .toList();
         assertEquals(
-                List.of("wrenskerry-1.las: section ~A, curve RHOB: has 1.05 g/cm3 at 2005 m below the datum, where bulk"
+                List.of("wrenskerry-1.las: section ~A, curve RHOB: has 1.05 g/cm3 at 2005.0 m, where bulk"
                         + " density is 1.2 to 3.3 g/cm3; check curve and unit, or state bad_readings: leave_out"),
                 faults);
         cases.with("      step: 10 m\n", "      step: 10 m\n      bad_readings: leave_out\n");
         assertEquals(
-                List.of(
-                        "curve RHOB has 1.05 g/cm3 at 2005 m below the datum, where bulk density is 1.2 to 3.3 g/cm3; left"
-                                + " out."),
+                List.of("curve RHOB has 1.05 g/cm3 at 2005.0 m, where bulk density is 1.2 to 3.3 g/cm3; left"
+                        + " out."),
                 said(cases.read()));
     }
 

@@ -116,12 +116,12 @@ public final class EvidenceCharts {
                 equivalents(rows, r -> r.pressure().likely(), units),
                 z));
         drawn.add(new Drawn(
-                "low",
+                "low pore pressure",
                 Look.line(Palette.SKY, Dash.DOTTED),
                 equivalents(rows, r -> r.pressure().low(), units),
                 z));
         drawn.add(new Drawn(
-                "high",
+                "high pore pressure",
                 Look.line(Palette.VERMILLION, Dash.DASHED),
                 equivalents(rows, r -> r.pressure().high(), units),
                 z));
