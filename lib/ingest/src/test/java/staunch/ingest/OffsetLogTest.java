@@ -362,7 +362,11 @@ class OffsetLogTest {
         assertEquals(evidence.tests(), again.tests());
         assertEquals(evidence.shoes(), again.shoes());
         assertEquals(evidence.conflicts(), again.conflicts());
-        assertTrue(text.length() < 100_000, "a record stays small: " + text.length());
+        int ofLog = text.lines()
+                .filter(l -> l.contains("log_readings"))
+                .mapToInt(String::length)
+                .sum();
+        assertTrue(ofLog > 10_000 && ofLog < 40_000, "225 blocks in lines of a hundred characters or so: " + ofLog);
     }
 
     @Test
