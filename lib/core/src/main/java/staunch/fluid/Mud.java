@@ -5,6 +5,7 @@ import java.util.Optional;
 import staunch.units.Check;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.Quantity;
 import staunch.units.Si;
 
 /**
@@ -33,6 +34,11 @@ public record Mud(
     /** A water-based mud of constant density. */
     public static Mud waterBased(String name, @Si("kg/m3") double density) {
         return new Mud(name, density, MudBase.WATER, Optional.empty(), Optional.empty());
+    }
+
+    /** A water-based mud of constant density, in the unit as written. */
+    public static Mud waterBased(String name, Quantity density) {
+        return waterBased(name, density.si("mud density", Measure.DENSITY));
     }
 
     /** The same mud at another density. */
