@@ -13,12 +13,13 @@ import java.util.function.DoubleFunction;
 import java.util.function.DoublePredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import staunch.units.Amount;
 import staunch.units.EquivalentDensity;
 import staunch.units.InputFault;
 import staunch.units.Measure;
 import staunch.units.RangeFault;
 import staunch.units.Source;
-import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** Works out {@link EvidenceTransfer}. */
 final class EvidenceModel {
@@ -166,9 +167,10 @@ final class EvidenceModel {
                             conflicts.add(new EvidenceConflict(
                                     "log of " + well.name(),
                                     point.label(),
-                                    "the pore pressure from the log, carried over, lies "
-                                            + UnitSystem.SI.precise(Math.abs(above), Measure.PRESSURE_DIFFERENCE)
-                                            + (above > 0 ? " above" : " below") + " the measured pressure"));
+                                    Wording.of(
+                                            "the pore pressure from the log, carried over, lies {} "
+                                                    + (above > 0 ? "above" : "below") + " the measured pressure",
+                                            Amount.of(Math.abs(above), Measure.PRESSURE_DIFFERENCE))));
                         }
                     });
         }

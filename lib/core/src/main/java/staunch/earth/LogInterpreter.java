@@ -11,6 +11,7 @@ import staunch.units.InputFault;
 import staunch.units.Measure;
 import staunch.units.RangeFault;
 import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /** Works out {@link LogPressure}. */
 final class LogInterpreter {
@@ -25,7 +26,7 @@ final class LogInterpreter {
     private final NormalTrend trend;
     private final double uncertainty;
     private final double ground;
-    private final List<String> uncalibrated = new ArrayList<>();
+    private final List<Wording> uncalibrated = new ArrayList<>();
 
     LogInterpreter(
             LogMethod method, TrendChoice choice, OptionalDouble stated, WellLog log, LogPressure.Surroundings well) {
@@ -108,7 +109,7 @@ final class LogInterpreter {
                 PressureEstimate pressure = new PressureEstimate(Math.min(low, likely), likely, Math.max(high, likely));
                 rows.add(new LogPressure.Row(z, ratio, pressure));
             } catch (RangeFault outside) {
-                unread.add(new LogPressure.Unread(z, ratio, outside.text(UnitSystem.SI)));
+                unread.add(new LogPressure.Unread(z, ratio, outside.wording()));
             }
         }
         return new LogPressure(method, uncertainty, exponent, rows, unread, uncalibrated);
@@ -165,21 +166,21 @@ final class LogInterpreter {
             double z = point.verticalDepth();
             OptionalDouble ratio = ratioAt(z);
             if (ratio.isEmpty()) {
-                uncalibrated.add(point.name() + ": the log has no shale near it");
+                uncalibrated.add(new Wording(point.name() + ": the log has no shale near it", List.of()));
                 continue;
             }
             StressState here = new StressState(overburden.likely().lowestAt(z), normal.at(z));
             if (point.pressure() <= here.porePressure() || point.pressure() >= here.overburden()) {
-                uncalibrated.add(point.name() + ": its pressure lies "
-                        + (point.pressure() <= here.porePressure()
-                                ? "not above hydrostatic"
-                                : "at or above the overburden"));
+                String where = point.pressure() <= here.porePressure()
+                        ? "not above hydrostatic"
+                        : "at or above the overburden";
+                uncalibrated.add(new Wording(point.name() + ": its pressure lies " + where, List.of()));
                 continue;
             }
             try {
                 found.add(eaton.method().calibrate(here, point.pressure(), ratio.getAsDouble()));
             } catch (RangeFault none) {
-                uncalibrated.add(point.name() + ": " + none.text(UnitSystem.SI));
+                uncalibrated.add(none.wording().within(point.name() + ": ", ""));
             }
         }
         if (found.isEmpty()) {

@@ -8,6 +8,7 @@ import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.RangeFault;
 import staunch.units.Si;
+import staunch.units.Wording;
 
 /**
  * Pore pressure of a well from a log of its shale.
@@ -34,7 +35,7 @@ public record LogPressure(
         Optional<Exponent> exponent,
         List<Row> rows,
         List<Unread> unread,
-        List<String> uncalibrated) {
+        List<Wording> uncalibrated) {
     public LogPressure {
         Objects.requireNonNull(method, "method");
         Objects.requireNonNull(exponent, "exponent");
@@ -47,7 +48,7 @@ public record LogPressure(
                     "is to be had in fewer than two blocks"
                             + (unread.isEmpty()
                                     ? ""
-                                    : ", since " + unread.get(0).reason()),
+                                    : ", since " + unread.get(0).reason().text()),
                     "check the normal trend, the curve and its unit");
         }
     }
@@ -92,7 +93,7 @@ public record LogPressure(
     public record Unread(
             @Si(value = "m", kind = Kind.DEPTH) double verticalDepth,
             @Si("1") double ratio,
-            String reason) {
+            Wording reason) {
         public Unread {
             Objects.requireNonNull(reason, "reason");
         }

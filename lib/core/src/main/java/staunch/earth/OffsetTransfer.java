@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import staunch.units.Amount;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
@@ -13,6 +14,7 @@ import staunch.units.Measure;
 import staunch.units.RangeFault;
 import staunch.units.Si;
 import staunch.units.UnitSystem;
+import staunch.units.Wording;
 
 /**
  * Carries what offset wells measured over to a planned well, at depths that correspond.
@@ -253,8 +255,9 @@ public record OffsetTransfer(
                     conflicts.add(new EvidenceConflict(
                             other.label(),
                             share.label(),
-                            "excess pressures that differ by "
-                                    + UnitSystem.SI.precise(difference, Measure.PRESSURE_DIFFERENCE)));
+                            Wording.of(
+                                    "excess pressures that differ by {}",
+                                    Amount.of(difference, Measure.PRESSURE_DIFFERENCE))));
                 }
             }
             shares.add(share);

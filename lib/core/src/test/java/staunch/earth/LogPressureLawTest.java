@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import staunch.units.InputFault;
 import staunch.units.Physics;
 import staunch.units.RangeFault;
+import staunch.units.Wording;
 import staunch.well.Datum;
 
 /** What must hold of pore pressure from a log, and of its way into a planned well. */
@@ -116,7 +117,9 @@ class LogPressureLawTest {
         LogPressure both = read(calibrated, log(0.4), 0, other, one, high);
         assertEquals(both, read(calibrated, log(0.4), 0, one, other, high), "the order makes no difference");
         assertEquals(2, both.exponent().orElseThrow().points());
-        assertEquals(List.of("high: the log has no shale near it"), both.uncalibrated());
+        assertEquals(
+                List.of("high: the log has no shale near it"),
+                both.uncalibrated().stream().map(Wording::text).toList());
         assertTrue(both.profile().lowOrLikely().lowestAt(z) <= one.pressure() + 2e4);
         assertTrue(both.profile().highOrLikely().lowestAt(z) >= other.pressure() - 2e4);
         assertEquals(2.5, read(calibrated, log(0.4), 0).exponent().orElseThrow().likely(), "until there is a point");
@@ -133,8 +136,8 @@ class LogPressureLawTest {
         LogPressure wild = read(SONIC, log(1.7), 0);
         assertTrue(wild.unread().size() > 5);
         assertTrue(
-                wild.unread().get(0).reason().startsWith("ratio of the log to its normal trend 0.39"),
-                wild.unread().get(0).reason());
+                wild.unread().get(0).reason().text().startsWith("ratio of the log to its normal trend 0.39"),
+                wild.unread().get(0).reason().text());
         assertEquals(241, wild.rows().size() + wild.unread().size());
     }
 

@@ -17,6 +17,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import staunch.units.EquivalentDensity;
 import staunch.units.InputFault;
+import staunch.units.UnitSystem;
 import staunch.well.Datum;
 
 class OffsetTransferLawTest {
@@ -217,6 +218,9 @@ class OffsetTransferLawTest {
         assertEquals(deep.at(z) + 4e6, e.pressure().low(), ROUNDING);
         assertEquals(deep.at(z) + 8e6, e.pressure().high(), ROUNDING);
         assertEquals(1, e.conflicts().size());
+        // 4 MPa over 6894.757 Pa.
+        assertEquals(
+                "excess pressures that differ by 580 psi", e.conflicts().get(0).text(UnitSystem.FIELD));
         assertNotEquals(
                 EquivalentDensity.of(
                         a.points().get(0).pressure(), a.points().get(0).verticalDepth()),

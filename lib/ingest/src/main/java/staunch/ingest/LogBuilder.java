@@ -237,12 +237,16 @@ final class LogBuilder {
             LogPressure.Unread first = made.unread().get(0);
             warnings.add(new Warning(
                     subject,
-                    Wording.of(
-                            made.unread().size() + " readings give no pore pressure, the first at {}: " + first.reason()
-                                    + ".",
-                            Amount.of(first.verticalDepth(), Measure.DEPTH))));
+                    Wording.joined(
+                            List.of(
+                                    Wording.of(
+                                            made.unread().size() + " readings give no pore pressure, the first at {}: ",
+                                            Amount.of(first.verticalDepth(), Measure.DEPTH)),
+                                    first.reason().within("", ".")),
+                            "")));
         }
-        made.uncalibrated().forEach(reason -> warnings.add(new Warning(subject, "no exponent from " + reason + ".")));
+        made.uncalibrated()
+                .forEach(reason -> warnings.add(new Warning(subject, reason.within("no exponent from ", "."))));
         if (made.method() instanceof LogMethod.Eaton eaton
                 && eaton.calibrated()
                 && made.exponent().orElseThrow().points() == 0) {

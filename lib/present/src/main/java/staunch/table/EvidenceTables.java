@@ -356,7 +356,7 @@ public final class EvidenceTables {
         return new Rows<>(evidence.conflicts(), units)
                 .text("One", EvidenceConflict::first)
                 .text("Other", EvidenceConflict::second)
-                .text("Conflict", EvidenceConflict::text)
+                .text("Conflict", c -> c.text(units))
                 .table("Conflicts of the evidence", "Both are kept; which is right is for a person to judge.");
     }
 
