@@ -122,20 +122,25 @@ public record OffsetTransfer(
 
     /**
      * Strength that one test lets expect. Low and high: an overburden and pore pressure of the offset well that are too high
-     * make its ratio too low. Where both overburdens rest on the same sediment they are wrong alike; otherwise their errors
-     * are taken to add up.
+     * make its ratio too low. Where both overburdens rest on the same sediment they are wrong alike, whatever the error of the
+     * pore pressure; otherwise the errors are taken to add up.
      */
     PressureEstimate carried(OffsetWell well, StrengthTest test, PlannedWell planned, double z) {
         double there = test.verticalDepth();
         double likely = planned.stressAt(z).strengthAt(well.ratioOf(there, test.pressure()));
         double low = likely;
         double high = likely;
+        boolean common = well.logged().commonSediment();
         for (boolean heavy : new boolean[] {false, true}) {
-            boolean here = well.logged().commonSediment() ? heavy : !heavy;
-            double ratio = well.stressAt(there, heavy).ratioOf(test.pressure());
-            double strength = planned.stressAt(z, here).strengthAt(ratio);
-            low = Math.min(low, strength);
-            high = Math.max(high, strength);
+            for (boolean highPore : common ? new boolean[] {false, true} : new boolean[] {heavy}) {
+                OptionalDouble ratio = well.ratioWithin(there, test.pressure(), heavy, highPore);
+                if (ratio.isPresent()) {
+                    double strength =
+                            planned.stressAt(z, common ? heavy : !heavy).strengthAt(ratio.getAsDouble());
+                    low = Math.min(low, strength);
+                    high = Math.max(high, strength);
+                }
+            }
         }
         return new PressureEstimate(low, likely, high);
     }

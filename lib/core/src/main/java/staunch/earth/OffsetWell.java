@@ -3,10 +3,12 @@ package staunch.earth;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import staunch.units.Check;
 import staunch.units.InputFault;
 import staunch.units.Kind;
 import staunch.units.Measure;
+import staunch.units.RangeFault;
 import staunch.units.Si;
 
 /**
@@ -107,11 +109,25 @@ public record OffsetWell(
                 porePressure.likely().highestAt(verticalDepth));
     }
 
-    /** The same with low or high estimates of both. */
-    StressState stressAt(double verticalDepth, boolean high) {
-        return new StressState(
-                (high ? overburden.highOrLikely() : overburden.lowOrLikely()).lowestAt(verticalDepth),
-                (high ? porePressure.highOrLikely() : porePressure.lowOrLikely()).highestAt(verticalDepth));
+    /**
+     * Effective-stress ratio of a strength by the low or high estimates of overburden and pore pressure. No pore pressure
+     * exceeds the strength of the rock that holds it: where its high estimate does, the ratio is 0.
+     *
+     * @return empty where the estimates leave no effective stress or a ratio beyond belief, see {@link StressState#ratioOf}
+     */
+    OptionalDouble ratioWithin(double verticalDepth, double strength, boolean heavy, boolean highPore) {
+        double weight = (heavy ? overburden.highOrLikely() : overburden.lowOrLikely()).lowestAt(verticalDepth);
+        double estimate =
+                (highPore ? porePressure.highOrLikely() : porePressure.lowOrLikely()).highestAt(verticalDepth);
+        double pore = Math.min(estimate, strength);
+        if (pore > weight) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(new StressState(weight, pore).ratioOf(strength));
+        } catch (RangeFault beyondBelief) {
+            return OptionalDouble.empty();
+        }
     }
 
     /** Effective-stress ratio of a strength or a loss in this well. */

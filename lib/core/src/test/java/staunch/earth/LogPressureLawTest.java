@@ -232,6 +232,69 @@ class LogPressureLawTest {
         return result.evidence().tests().get(0);
     }
 
+    /** A high pore pressure above the leak-off of its own well is bounded by it: the rock held that much. */
+    @Test
+    void aHighPorePressureAboveTheLeakOffLeavesNoRatio() {
+        OffsetEvidence.Test carried =
+                test(apply(EvidenceUse.ADJUSTED, LogUse.COMPARED, 0, List.of(withSpread(0, false, 0.9))));
+        double z = carried.verticalDepth();
+        assertEquals(PLANNED.at(z), carried.low(), 1, "F = P + 0 (S - P)");
+        assertEquals(
+                PLANNED.at(z) + 0.7 * (overburden(HERE, 0).likely().lowestAt(z) - PLANNED.at(z)),
+                carried.strength(),
+                1e5);
+    }
+
+    /** Errors of the pore pressure of a well have nothing to do with those of a sediment that both wells share. */
+    @Test
+    void aCommonSedimentDoesNotHideTheErrorOfThePorePressure() {
+        OffsetWell well = withSpread(50, true, 0.3);
+        OffsetEvidence.Test carried = test(apply(EvidenceUse.ADJUSTED, LogUse.COMPARED, 50, List.of(well)));
+        double z = carried.verticalDepth();
+        double there = well.tests().get(0).verticalDepth();
+        double f = well.tests().get(0).pressure();
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (int sediment : new int[] {-1, 1}) {
+            for (int pore : new int[] {-1, 1}) {
+                double p = side(well.porePressure(), pore).lowestAt(there);
+                double k = (f - p) / (side(well.overburden(), sediment).lowestAt(there) - p);
+                double strength = PLANNED.at(z)
+                        + k * (side(overburden(HERE, 50), sediment).lowestAt(z) - PLANNED.at(z));
+                least = Math.min(least, strength);
+                most = Math.max(most, strength);
+            }
+        }
+        assertEquals(least, carried.low(), 1);
+        assertEquals(most, carried.high(), 1);
+    }
+
+    private static PressureProfile side(Range range, int sign) {
+        return sign < 0 ? range.lowOrLikely() : range.highOrLikely();
+    }
+
+    /** Hydrostatic, with a high estimate a share of the effective stress above it. */
+    private static OffsetWell withSpread(double uncertainty, boolean common, double share) {
+        OffsetWell plain = well("A", uncertainty, common, Optional.empty());
+        PressureProfile likely = plain.porePressure().likely();
+        double[] z = likely.depths();
+        double[] high = new double[z.length];
+        for (int i = 0; i < z.length; i++) {
+            high[i] = NORMAL.at(z[i])
+                    + share * Math.max(0, plain.overburden().likely().lowestAt(z[i]) - NORMAL.at(z[i]));
+        }
+        return new OffsetWell(
+                plain.name(),
+                plain.distance(),
+                plain.normal(),
+                plain.overburden(),
+                new Range(likely, Optional.empty(), Optional.of(PressureProfile.of(z, high))),
+                plain.tests(),
+                plain.points(),
+                plain.events(),
+                plain.logged());
+    }
+
     @Test
     void withoutUncertaintyNothingChanges() {
         OffsetWell with = well("A", 0, false, Optional.empty());

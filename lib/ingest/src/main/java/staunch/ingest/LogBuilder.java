@@ -245,6 +245,15 @@ final class LogBuilder {
                                     first.reason().within("", ".")),
                             "")));
         }
+        made.unread().stream()
+                .filter(u -> u.ratio() < 1)
+                .min(Comparator.comparingDouble(LogPressure.Unread::ratio))
+                .ifPresent(least -> warnings.add(new Warning(
+                        subject,
+                        Wording.of(
+                                "some of these readings are less compacted than normal, most at {}: pore pressure may be"
+                                        + " higher there than the log shows, which is taken straight past them.",
+                                Amount.of(least.verticalDepth(), Measure.DEPTH)))));
         made.uncalibrated()
                 .forEach(reason -> warnings.add(new Warning(subject, reason.within("no exponent from ", "."))));
         if (made.method() instanceof LogMethod.Eaton eaton
@@ -280,6 +289,16 @@ final class LogBuilder {
         }
         Range logged = pressure.get().profile();
         double top = logged.likely().top();
+        if (profile.filter(p -> p.likely().top() < top).isEmpty()) {
+            warnings.add(new Warning(
+                    "offset well " + name,
+                    Wording.of(
+                            "no pore pressure is given above its log, which begins at {} with {}: above it the hydrostatic"
+                                    + " pressure counts, {} there. Tests above it seem too strong where the pressure is higher.",
+                            Amount.of(top, Measure.DEPTH),
+                            Amount.of(logged.likely().lowestAt(top), Measure.PRESSURE_ABSOLUTE),
+                            Amount.of(normal.at(top), Measure.PRESSURE_ABSOLUTE))));
+        }
         PressureProfile above =
                 normal.profile(Math.max(normal.waterLevel(), normal.datum().groundOrSeabedDepth()), top);
         return new Range(

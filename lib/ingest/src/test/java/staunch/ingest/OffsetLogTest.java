@@ -397,7 +397,16 @@ class OffsetLogTest {
                         "      pore_pressure:\n        file: wrenskerry-1-pore-pressure.csv\n        source: Invented end-of-well"
                                 + " report of Wrenskerry 1\n",
                         "");
-        assertTrue(log(cases.read()).counts());
+        WellCase alone = cases.read();
+        assertTrue(log(alone).counts());
+        List<String> above = alone.warnings().stream()
+                .filter(w -> w.subject().equals("offset well Wrenskerry 1"))
+                .map(w -> w.text(UnitSystem.METRIC))
+                .toList();
+        assertEquals(1, above.size(), above.toString());
+        assertTrue(
+                above.get(0).startsWith("no pore pressure is given above its log, which begins at 1005.0 m with "),
+                above.get(0));
         cases.with("pore_pressure_from: log", "pore_pressure_from: profile");
         List<String> faults = assertThrows(CaseFaults.class, cases::read).faults().stream()
                 .map(f -> f.text())
@@ -405,5 +414,19 @@ class OffsetLogTest {
         assertEquals(1, faults.size(), faults.toString());
         assertTrue(
                 faults.get(0).contains("pore_pressure: is missing; or state pore_pressure_from: log"), faults.get(0));
+    }
+
+    /** The trend begins at 1005 m: a slow reading just below has its equivalent depth above, where there is no trend. */
+    @Test
+    void readingsThatAreSlowBeyondTheMethodAreSaidToHideMorePressure() throws Exception {
+        cases.with("method: eaton_sonic", "method: equivalent_depth\n        curve: sonic")
+                .with("        calibrate: true\n", "");
+        List<String> told = cases.read().warnings().stream()
+                .filter(w -> w.subject().equals("log of offset well Wrenskerry 1"))
+                .map(w -> w.text(UnitSystem.METRIC))
+                .toList();
+        assertEquals(2, told.size(), told.toString());
+        assertTrue(told.get(0).startsWith("4 readings give no pore pressure, the first at 1015.0 m"), told.get(0));
+        assertTrue(told.get(1).startsWith("some of these readings are less compacted than normal"), told.get(1));
     }
 }
