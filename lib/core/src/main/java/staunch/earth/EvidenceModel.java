@@ -299,10 +299,9 @@ final class EvidenceModel {
     private Optional<Range> porePressure(List<OffsetEvidence.Point> points) {
         double[] matched =
                 points.stream().mapToDouble(OffsetEvidence.Point::verticalDepth).toArray();
-        DoubleFunction<PressureTransfer> at =
-                z -> transfer.porePressure(normal, wells, new double[] {z}).get(0);
+        MeasuredPressures measured = new MeasuredPressures(transfer, normal, wells);
         for (double z : matched) {
-            if (at.apply(z) instanceof PressureTransfer.Estimated e) {
+            if (measured.at(z, true) instanceof PressureTransfer.Estimated e) {
                 conflicts.addAll(e.conflicts());
             }
         }
@@ -312,15 +311,15 @@ final class EvidenceModel {
                     case PREDICTED -> predicted.porePressure();
                     case ADJUSTED -> {
                         Range withLogs = adjusted(PORE_PRESSURE, predicted.porePressure(), logged, this::pullOfLogs);
-                        yield Optional.of(
-                                adjusted(PORE_PRESSURE, Optional.of(withLogs), gridOf(matched), z -> pull(z, at)));
+                        yield Optional.of(adjusted(
+                                PORE_PRESSURE, Optional.of(withLogs), gridOf(matched), z -> pull(z, measured)));
                     }
                     case TRANSFERRED -> {
                         TreeSet<Double> depths = grid(matched);
                         depths.addAll(logged);
                         List<PressureTransfer> outcomes = depths.stream()
                                 .filter(z -> z > normal.waterLevel())
-                                .map(z -> withLogs(z, at))
+                                .map(z -> withLogs(z, measured))
                                 .toList();
                         List<PressureTransfer> known = trimmed(outcomes, PressureTransfer.Estimated.class::isInstance);
                         yield known.isEmpty()
@@ -383,8 +382,8 @@ final class EvidenceModel {
     }
 
     /** Measured pressures by their nearness, logs for the rest; where only one of them is there, that one. */
-    private PressureTransfer withLogs(double z, DoubleFunction<PressureTransfer> at) {
-        PressureTransfer measured = at.apply(z);
+    private PressureTransfer withLogs(double z, MeasuredPressures points) {
+        PressureTransfer measured = points.at(z, false);
         Pull logs = choice.logs() == LogUse.COMPARED ? Pull.NONE : pullOfLogs(z);
         if (logs.estimate().isEmpty()) {
             return measured;
@@ -393,7 +392,7 @@ final class EvidenceModel {
         if (!(measured instanceof PressureTransfer.Estimated e)) {
             return new PressureTransfer.Estimated(z, log, List.of(), List.of());
         }
-        double share = pull(z, at).share();
+        double share = pull(z, points).share();
         double likely = log.likely() + share * (e.pressure().likely() - log.likely());
         double below = Math.max(
                 (1 - share) * (log.likely() - log.low()),
@@ -405,16 +404,11 @@ final class EvidenceModel {
                 z, new PressureEstimate(likely - below, likely, likely + above), e.points(), e.conflicts());
     }
 
-    private Pull pull(double z, DoubleFunction<PressureTransfer> at) {
-        double share = 0;
-        for (OffsetWell well : wells) {
-            for (PressurePoint point : well.points()) {
-                if (point.quality() != Quality.REJECTED) {
-                    share = Math.max(share, transfer.nearness(well, point.verticalDepth(), normal, z));
-                }
-            }
-        }
-        return share > 0 && z > normal.waterLevel() && at.apply(z) instanceof PressureTransfer.Estimated estimated
+    private Pull pull(double z, MeasuredPressures measured) {
+        double share = measured.nearness(z);
+        return share > 0
+                        && z > normal.waterLevel()
+                        && measured.at(z, false) instanceof PressureTransfer.Estimated estimated
                 ? new Pull(share, Optional.of(estimated.pressure()))
                 : Pull.NONE;
     }

@@ -1,6 +1,7 @@
 package staunch.earth;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -210,43 +211,20 @@ public record OffsetTransfer(
             NormalPressure planned,
             List<OffsetWell> offsets,
             @Si(value = "m", kind = Kind.DEPTH) double[] verticalDepths) {
-        List<PressureTransfer.Contribution> all = new ArrayList<>();
-        List<OffsetWell> wells = new ArrayList<>();
-        for (OffsetWell well : sorted(offsets)) {
-            well.points().stream()
-                    .filter(p -> p.quality() != Quality.REJECTED)
-                    .sorted(Comparator.comparingDouble(PressurePoint::verticalDepth)
-                            .thenComparing(PressurePoint::name)
-                            .thenComparingDouble(PressurePoint::pressure))
-                    .forEach(p -> {
-                        double excess = well.excessOf(p.verticalDepth(), p.pressure());
-                        double below = well.belowGround(p.verticalDepth());
-                        all.add(new PressureTransfer.Contribution(well.name(), p, below, excess, 0));
-                        wells.add(well);
-                    });
-        }
-        List<PressureTransfer> result = new ArrayList<>();
-        for (double z : verticalDepths) {
-            List<PressureTransfer.Contribution> near = new ArrayList<>();
-            double total = 0;
-            for (int i = 0; i < all.size(); i++) {
-                double weight = weight(wells.get(i), all.get(i).point().verticalDepth(), planned, z);
-                if (weight > 0) {
-                    near.add(weighted(all.get(i), weight));
-                    total += weight;
-                }
-            }
-            result.add(near.isEmpty() ? new PressureTransfer.NoEvidence(z) : pressureAt(z, planned.at(z), near, total));
-        }
-        return List.copyOf(result);
+        MeasuredPressures measured = new MeasuredPressures(this, planned, offsets);
+        return Arrays.stream(verticalDepths).mapToObj(z -> measured.at(z, true)).toList();
     }
 
-    private static PressureTransfer.Contribution weighted(PressureTransfer.Contribution c, double weight) {
+    static PressureTransfer.Contribution weighted(PressureTransfer.Contribution c, double weight) {
         return new PressureTransfer.Contribution(c.well(), c.point(), c.belowMudline(), c.excess(), weight);
     }
 
-    private PressureTransfer pressureAt(
-            double z, double hydrostatic, List<PressureTransfer.Contribution> near, double total) {
+    PressureTransfer pressureAt(
+            double z,
+            double hydrostatic,
+            List<PressureTransfer.Contribution> near,
+            double total,
+            boolean withConflicts) {
         double mean = 0;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
@@ -254,7 +232,8 @@ public record OffsetTransfer(
         List<EvidenceConflict> conflicts = new ArrayList<>();
         for (PressureTransfer.Contribution c : near) {
             PressureTransfer.Contribution share = weighted(c, c.weight() / total);
-            for (PressureTransfer.Contribution other : shares) {
+            for (PressureTransfer.Contribution other :
+                    withConflicts ? shares : List.<PressureTransfer.Contribution>of()) {
                 double difference = Math.abs(share.excess() - other.excess());
                 if (difference > pressureConflict) {
                     conflicts.add(new EvidenceConflict(
@@ -362,7 +341,7 @@ public record OffsetTransfer(
         return 1 / (1 + share * share);
     }
 
-    private double weight(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {
+    double weight(OffsetWell well, double offsetDepth, NormalPressure planned, double plannedDepth) {
         double share = well.distance() / halfDistance;
         return nearness(well, offsetDepth, planned, plannedDepth) / (1 + share * share);
     }
@@ -373,7 +352,7 @@ public record OffsetTransfer(
         return difference.isEmpty() ? 0 : Math.max(0, 1 - Math.abs(difference.getAsDouble()) / window);
     }
 
-    private static List<OffsetWell> sorted(List<OffsetWell> offsets) {
+    static List<OffsetWell> sorted(List<OffsetWell> offsets) {
         List<OffsetWell> sorted =
                 offsets.stream().sorted(Comparator.comparing(OffsetWell::name)).toList();
         for (int i = 1; i < sorted.size(); i++) {

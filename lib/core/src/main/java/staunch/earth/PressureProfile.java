@@ -120,10 +120,7 @@ public final class PressureProfile {
     @Si(value = "Pa", kind = Kind.ABSOLUTE)
     public double above(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
         double z = within(verticalDepth);
-        int i = 0;
-        while (i < depth.length - 1 && depth[i + 1] < z) {
-            i++;
-        }
+        int i = Math.max(0, pointsAbove(z) - 1);
         return z == depth[i] || i == depth.length - 1 ? pressure[i] : between(i, z);
     }
 
@@ -131,11 +128,27 @@ public final class PressureProfile {
     @Si(value = "Pa", kind = Kind.ABSOLUTE)
     public double below(@Si(value = "m", kind = Kind.DEPTH) double verticalDepth) {
         double z = within(verticalDepth);
-        int i = depth.length - 1;
-        while (i > 0 && depth[i] > z) {
-            i--;
+        int i = pointsAbove(z);
+        while (i < depth.length && depth[i] == z) {
+            i++;
         }
+        i = Math.max(0, i - 1);
         return i == depth.length - 1 ? pressure[i] : between(i, z);
+    }
+
+    /** Number of points above a depth, none of those at it. */
+    private int pointsAbove(double z) {
+        int low = 0;
+        int high = depth.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (depth[middle] < z) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /** Straight piece that holds a depth; at a step the one with the lower pressure, or the higher where asked. */
