@@ -81,6 +81,15 @@ public sealed interface ChokeLineLoss {
         }
 
         /**
+         * The same line with another mud in it, of the same flow model.
+         *
+         * @param density kg/m³, 500 to 3000
+         */
+        public Line flowing(@Si("kg/m3") double density) {
+            return new Line(line, measurements, measuredDensity, density, flow);
+        }
+
+        /**
          * Loss at a rate: the measured one at that rate times the ratio of densities; else the measured one at the nearest
          * rate times the ratio of computed losses, which takes in the change of density; else the computed one.
          *

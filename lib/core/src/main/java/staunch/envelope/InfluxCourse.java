@@ -587,7 +587,7 @@ final class InfluxCourse {
                 List.copyOf(loads.values()));
     }
 
-    /** Friction of the line that a subsea well is bullheaded through. */
+    /** Friction of the line that a subsea well is bullheaded through, of the kill mud that is pumped. */
     private double lineFriction(double rate) {
         if (!input.datum().stackAtSeabed()) {
             return 0;
@@ -595,7 +595,7 @@ final class InfluxCourse {
         ChokeLineLoss.Line line = ChokeFriction.line(input)
                 .orElseThrow(() -> new Missing(
                         "the line that is pumped through is not known", "equipment: choke line: inside diameter"));
-        ChokeLineLoss loss = line.at(rate);
+        ChokeLineLoss loss = line.flowing(killDensity()).at(rate);
         if (loss instanceof ChokeLineLoss.Known known) {
             return known.pressure();
         }

@@ -172,7 +172,7 @@ class OperationsEvaluatorTest {
                 assertInstanceOf(NotAssessed.class, drilled(subsea).killSheet()).missing());
     }
 
-    /** The line's friction is that of the hydraulics, and the pump and the manifold bear it beyond the stack. */
+    /** The line's friction is that of the hydraulics with the kill mud in it, and the pump and the manifold bear it beyond the stack. */
     @Test
     void bullheadingASubseaWellPumpsAgainstItsLine() {
         Datum floater = new Datum("rotary table", 25, new Datum.AtSea(1000, true));
@@ -181,7 +181,9 @@ class OperationsEvaluatorTest {
                 .equipment(Wells.rated(103e6, 69e6, 1025, 0.0762).with(Optional.of(pump), Optional.empty()));
         BullheadingOutcome.Computed pumped = assertInstanceOf(
                 BullheadingOutcome.Computed.class, drilled(subsea).bullheading());
-        FlowingMud mud = AnnularLosses.mud(subsea.input().plan());
+        FlowingMud mud = new FlowingMud(
+                pumped.killDensity(), AnnularLosses.mud(subsea.input().plan()).flow());
+        assertTrue(mud.density() > AnnularLosses.mud(subsea.input().plan()).density(), "the kill mud is heavier");
         double line = Hydraulics.lineLoss(new LineBore(1025, 0.0762), mud, pumped.rate());
         assertEquals(line, pumped.lineFriction(), 1e-6 * line);
         double stack = pumped.stages().stream()
