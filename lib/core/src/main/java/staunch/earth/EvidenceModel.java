@@ -636,6 +636,8 @@ final class EvidenceModel {
                 } else if (loss && !stressKnown(pore, z.getAsDouble())) {
                     leftOut.add(
                             label + " corresponds to a depth without overburden or pore pressure in the planned well");
+                } else if (loss && !well.knowsStressAt(event.verticalDepth())) {
+                    leftOut.add(label + " lies where the overburden or pore pressure of its own well is not given");
                 } else if (z.getAsDouble() <= normal.waterLevel()) {
                     leftOut.add(label + " would lie above the water level of the planned well");
                 } else {

@@ -102,6 +102,11 @@ public record OffsetWell(
         return new OffsetWell(name, distance, normal, overburden, porePressure, kept, points, events, logged);
     }
 
+    boolean knowsStressAt(double verticalDepth) {
+        return overburden.likely().covers(verticalDepth)
+                && porePressure.likely().covers(verticalDepth);
+    }
+
     /** Overburden and pore pressure at a depth; at a step of the pore pressure the higher. */
     StressState stressAt(double verticalDepth) {
         return new StressState(

@@ -232,6 +232,28 @@ class LogPressureLawTest {
         return result.evidence().tests().get(0);
     }
 
+    /** A loss below the last pore pressure of its well tells no ratio, which is no fault of its pressure. */
+    @Test
+    void aLossBeyondWhatIsKnownOfItsWellSaysSo() {
+        OffsetWell plain = well("A", 0, false, Optional.empty());
+        DrillingEvent loss = new DrillingEvent("deep", DrillingEvent.Type.LOSS, GROUND + 3000, 6.5e7, Rocks.SOURCE);
+        OffsetWell well = new OffsetWell(
+                "A",
+                1000,
+                NORMAL,
+                plain.overburden(),
+                Range.of(NORMAL.profile(GROUND, GROUND + 2500)),
+                plain.tests(),
+                List.of(),
+                List.of(loss),
+                plain.logged());
+        assertEquals(
+                List.of("A: deep lies where the overburden or pore pressure of its own well is not given"),
+                apply(EvidenceUse.ADJUSTED, LogUse.COMPARED, 0, List.of(well))
+                        .evidence()
+                        .leftOut());
+    }
+
     /** A high pore pressure above the leak-off of its own well is bounded by it: the rock held that much. */
     @Test
     void aHighPorePressureAboveTheLeakOffLeavesNoRatio() {

@@ -272,8 +272,25 @@ final class EvidenceBuilder {
                 ownPoints,
                 ownEvents,
                 new OffsetWell.Logged(common, pressure, ownShoes));
+        beyondLog(well, offset);
         curves.ifPresent(c -> shownLogs.add(logs.shown(well.fields(), c, density, offset)));
         return offset;
+    }
+
+    /** A test of a well without a profile has no pore pressure below the end of the log. */
+    private void beyondLog(Known well, OffsetWell offset) {
+        List<String> beyond = offset.tests().stream()
+                .filter(t -> !offset.porePressure().likely().covers(t.verticalDepth()))
+                .map(StrengthTest::name)
+                .toList();
+        if (well.porePressure().isEmpty() && !beyond.isEmpty()) {
+            log.add(
+                    well.fields().place("pore_pressure_from"),
+                    well.fields().written("pore_pressure_from"),
+                    "tells no pore pressure at " + String.join(", ", beyond) + ", beyond the log of " + offset.name(),
+                    "give pore_pressure too, which counts beyond the log");
+            throw new FaultLog.Incomplete();
+        }
     }
 
     private Range overburden(Known well, Optional<DensityLog> density, double deepest) {

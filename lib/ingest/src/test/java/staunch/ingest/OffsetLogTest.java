@@ -429,4 +429,27 @@ class OffsetLogTest {
         assertTrue(told.get(0).startsWith("4 readings give no pore pressure, the first at 1015.0 m"), told.get(0));
         assertTrue(told.get(1).startsWith("some of these readings are less compacted than normal"), told.get(1));
     }
+
+    @Test
+    void aTestBelowALogWithoutAProfileIsNamed() throws Exception {
+        cases.with("pore_pressure_from: profile", "pore_pressure_from: log")
+                .with(
+                        "      pore_pressure:\n        file: wrenskerry-1-pore-pressure.csv\n        source: Invented end-of-well"
+                                + " report of Wrenskerry 1\n",
+                        "");
+        List<String> shallow = Files.readAllLines(directory.resolve(LAS)).stream()
+                .filter(line -> !line.matches("[ 0-9.]+")
+                        || Double.parseDouble(line.strip().split(" ")[0]) <= 1800)
+                .map(line -> line.replace("3240.00", "1800.00"))
+                .toList();
+        Files.write(directory.resolve(LAS), shallow);
+        List<String> faults = assertThrows(
+                        CaseFaults.class, () -> CaseReader.read(directory, List.of(SUBSEA.resolve("offset-drop"))))
+                .faults()
+                .stream()
+                .map(f -> f.text())
+                .toList();
+        assertEquals(1, faults.size(), faults.toString());
+        assertTrue(faults.get(0).contains("tells no pore pressure at LOT 13 3/8 in"), faults.get(0));
+    }
 }
