@@ -160,6 +160,11 @@ class VolumetricLawTest {
                 margin(bare, level, new PressureLimit("shoe", shoe, 5e7)),
                 1e-3);
         assertEquals(4e7 - casing, margin(bare, level, ClosedWell.surfaceLimit("stack", 4e7, bare)), 1);
+        // From the first step on the lubricated mud stands just above where the gas ended.
+        assertEquals(
+                5e7 - (peak - g * (1300 * (3000 - level) + 1400 * 0.1)),
+                margin(bare, level, new PressureLimit("casing", level - 0.1, 5e7)),
+                1e-3);
         double inside = 5e7 - margin(bare, level, new PressureLimit("casing", halfWay, 5e7));
         double heaviest = peak - g * (1300 * (3000 - level) + 1400 * (level - halfWay));
         assertTrue(inside >= heaviest - 1, "mud weighs more than the gas that it takes the place of");
