@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -94,13 +93,6 @@ final class RerunCommand implements Callable<Integer> {
         Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
         listing.title(wellCase, wellCase.header().title());
         listing.out().print(RerunSummary.text(rerun, shown, main.terminal()));
-        String unknown = wellCase.designs().stream()
-                .map(CasingDesign::name)
-                .filter(name -> !before.designs().contains(name))
-                .collect(Collectors.joining("\", \""));
-        if (!unknown.isEmpty()) {
-            listing.line("Not on record, so not evaluated: design \"" + unknown + "\".");
-        }
         if (out != null) {
             listing.line("Page: " + RerunPage.write(wellCase, before, rerun, shown, out));
         }

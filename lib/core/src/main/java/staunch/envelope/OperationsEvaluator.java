@@ -120,7 +120,7 @@ public final class OperationsEvaluator {
         try {
             return RiserCheck.of(input, model);
         } catch (Fault fault) {
-            return new NotAssessed(fault.getMessage(), "");
+            return NotAssessed.of(fault);
         }
     }
 

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import staunch.design.InputFile;
 
@@ -32,13 +33,13 @@ final class CaseDirectory {
     private final String mainFile;
     private final FaultLog log;
     private final Map<String, String> hashes = new TreeMap<>();
-    private final List<InputFile> recorded;
+    private final Optional<List<InputFile>> recorded;
 
     CaseDirectory(Path root, String mainFile, FaultLog log) {
-        this(root, mainFile, log, List.of());
+        this(root, mainFile, log, Optional.empty());
     }
 
-    private CaseDirectory(Path root, String mainFile, FaultLog log, List<InputFile> recorded) {
+    private CaseDirectory(Path root, String mainFile, FaultLog log, Optional<List<InputFile>> recorded) {
         this.root = root;
         this.mainFile = mainFile;
         this.log = log;
@@ -47,7 +48,12 @@ final class CaseDirectory {
 
     /** Stands for files that were read by an earlier run; none of them is opened. */
     static CaseDirectory recorded(List<InputFile> files, FaultLog log) {
-        return new CaseDirectory(Path.of(""), "", log, files);
+        return new CaseDirectory(Path.of(""), "", log, Optional.of(files));
+    }
+
+    /** Whether it stands for files that an earlier run read. */
+    boolean isRecorded() {
+        return recorded.isPresent();
     }
 
     /** Text of the case file. */
@@ -86,7 +92,7 @@ final class CaseDirectory {
     }
 
     List<InputFile> files() {
-        List<InputFile> files = new ArrayList<>(recorded);
+        List<InputFile> files = new ArrayList<>(recorded.orElse(List.of()));
         if (hashes.containsKey(mainFile)) {
             files.add(new InputFile(mainFile, hashes.get(mainFile)));
         }

@@ -29,6 +29,10 @@ final class FaultLog {
         this.units = chosen;
     }
 
+    UnitSystem units() {
+        return units;
+    }
+
     void add(Place place, String value, String problem, String hint) {
         faults.add(new CaseFault(place.file(), place.line(), place.field(), value, problem, hint));
     }

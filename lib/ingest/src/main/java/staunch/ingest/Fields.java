@@ -37,9 +37,9 @@ final class Fields {
         return mapping.has(known(key).name());
     }
 
-    /** Text of a value as written; empty where it is not given. */
+    /** Text of a value as written, of a record in the units in which faults are told; empty where it is not given. */
     String written(String key) {
-        return mapping.text(key).orElse("");
+        return mapping.text(key).map(t -> validator.told(t, known(key).form())).orElse("");
     }
 
     Optional<String> text(String key) {

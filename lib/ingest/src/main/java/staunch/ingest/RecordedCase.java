@@ -1,5 +1,7 @@
 package staunch.ingest;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,7 +30,8 @@ public final class RecordedCase {
     }
 
     /**
-     * Holds a later run against an earlier one.
+     * Holds a later run against an earlier one. Casing designs of the later case that neither run evaluated are named among
+     * what is not compared.
      *
      * @param before record of the earlier run
      * @param after record of the later run
@@ -38,7 +41,28 @@ public final class RecordedCase {
      *     understood
      */
     public static Rerun compare(RunRecord before, RunRecord after, Rerun.Scope scope, Progress progress) {
-        return Rerun.of(before, after, between(before, after), scope, progress);
+        Rerun rerun = Rerun.of(before, after, between(before, after), scope, progress);
+        Set<String> evaluated = new HashSet<>(before.designs());
+        evaluated.addAll(after.designs());
+        List<String> notCompared = new ArrayList<>();
+        if (!rerun.notCompared().isEmpty()) {
+            notCompared.add(rerun.notCompared());
+        }
+        designs(after).stream()
+                .filter(d -> !evaluated.contains(d))
+                .map(d -> "design \"" + d + "\" of the later case, which neither run evaluated")
+                .forEach(notCompared::add);
+        return new Rerun(
+                rerun.well(), rerun.causes(), rerun.sections(), rerun.notAttributed(), String.join("; ", notCompared));
+    }
+
+    /** Names of the casing designs of a recorded case, evaluated or not. */
+    private static List<String> designs(RunRecord record) {
+        return tree(record).get("designs").stream()
+                .filter(Item.Sequence.class::isInstance)
+                .flatMap(list -> ((Item.Sequence) list).items().stream())
+                .flatMap(design -> ((Item.Mapping) design).text("name").stream())
+                .toList();
     }
 
     /**

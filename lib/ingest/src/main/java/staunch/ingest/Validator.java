@@ -20,6 +20,15 @@ final class Validator {
         this.log = log;
     }
 
+    /** A value as a person is told of it: a record holds it in SI, whatever the units of its case. */
+    String told(String written, Form form) {
+        return directory.isRecorded()
+                        && form instanceof Form.Amount amount
+                        && Values.amount(written, amount) instanceof Values.Good<Double> good
+                ? log.units().precise(good.value(), amount.measure())
+                : written;
+    }
+
     /** Rows of the CSV file named by an item; none where it could not be read. */
     List<Item.Mapping> table(Item name) {
         return tables.getOrDefault(name, List.of());

@@ -50,7 +50,10 @@ class OlderRecordTest {
         assertFalse(before.results().get(2).has(SectionQuantity.DRILLED_KILL_MUD));
         Rerun same = Runs.rerun(before, now);
         assertTrue(same.nothingChanged());
-        assertEquals("what follows an influx in time, since the earlier record does not hold it", same.notCompared());
+        assertEquals(
+                "what follows an influx in time, since the earlier record does not hold it; design \"Early liner\" of the"
+                        + " later case, which neither run evaluated",
+                same.notCompared());
 
         Cases copy = Cases.copy(LAND, Files.createDirectory(directory.resolve("case")));
         copy.with("density: 13.0 ppg", "density: 13.2 ppg");

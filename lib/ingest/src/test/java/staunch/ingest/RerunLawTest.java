@@ -219,6 +219,9 @@ class RerunLawTest {
         assertEquals(
                 "design \"Early liner\", which only the later run has",
                 Runs.rerun(base(), both).notCompared());
+        assertEquals(
+                "design \"Early liner\" of the later case, which neither run evaluated",
+                Runs.rerun(base(), base()).notCompared());
     }
 
     @Test
@@ -230,7 +233,9 @@ class RerunLawTest {
         assertEquals(2, rerun.causes().size(), names(rerun).toString());
         Cause joint = rerun.causes().get(0);
         assertEquals("shoe of string \"7 in liner\" and top of section \"6 in\"", joint.name());
-        assertTrue(joint.together().contains("no casing shoe stands at"), joint.together());
+        assertTrue(
+                joint.together().contains("no casing shoe stands at 11580 ft; the shoes stand at 120 ft, 3500 ft"),
+                joint.together());
         assertEquals("mud of section \"6 in\"", rerun.causes().get(1).name());
     }
 

@@ -53,6 +53,7 @@ public final class RerunBook {
         RerunBook book = new RerunBook(rerun, units);
         List<ResultTable> tables = new ArrayList<>();
         tables.add(book.flips());
+        tables.add(book.open());
         tables.add(RerunTables.sections(rerun, units));
         measures(SectionQuantity::measure).forEach(m -> tables.add(book.values(m)));
         measures(SectionQuantity::measureOfChange).forEach(m -> tables.add(book.attributions(m)));
@@ -92,6 +93,20 @@ public final class RerunBook {
                 .text("Because", Row::because)
                 .text("Now", Row::now)
                 .table("Flipped verdicts", RerunWords.answer(rerun));
+    }
+
+    /** What the two runs leave open; no row where that is nothing. */
+    private ResultTable open() {
+        record Row(String question, String why) {}
+        List<Row> rows = Stream.of(
+                        new Row("causes of the changes", rerun.notAttributed()),
+                        new Row("not compared", rerun.notCompared()))
+                .filter(r -> !r.why().isEmpty())
+                .toList();
+        return new Rows<>(rows, units)
+                .text("Open", Row::question)
+                .text("Because", Row::why)
+                .table("Left open", "What could not be told, or what one of the runs does not have.");
     }
 
     private record Changed(SectionChange section, SectionQuantity quantity) {

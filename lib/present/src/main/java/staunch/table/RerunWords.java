@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import staunch.design.Attribution;
@@ -56,19 +57,29 @@ public final class RerunWords {
         if (!flips.isEmpty()) {
             return (flips.size() == 1 ? "One verdict flips: " : flips.size() + " verdicts flip: ")
                     + flips.stream().map(RerunWords::flip).collect(Collectors.joining("; "))
-                    + ".";
+                    + "."
+                    + ofOneRun(rerun);
         }
         long changed = rerun.sections().stream()
                 .filter(s -> s.before().isPresent() && s.after().isPresent() && s.changed())
                 .count();
-        long alone = rerun.sections().stream()
-                .filter(s -> s.before().isEmpty() || s.after().isEmpty())
-                .count();
-        String other = alone == 0 ? "" : " Only one run has " + sections(alone) + ".";
         if (changed == 0) {
-            return "No result changed, although there are changes of the input: " + names(rerun.causes()) + "." + other;
+            return "No result changed, although there are changes of the input: " + names(rerun.causes()) + "."
+                    + ofOneRun(rerun);
         }
-        return "No verdict flips; results of " + sections(changed) + " changed." + other;
+        return "No verdict flips; results of " + sections(changed) + " changed." + ofOneRun(rerun);
+    }
+
+    /** Sections that are gone or new, by name: one that is renamed is both. */
+    private static String ofOneRun(Rerun rerun) {
+        return ofOneRun(rerun, "earlier", s -> s.after().isEmpty())
+                + ofOneRun(rerun, "later", s -> s.before().isEmpty());
+    }
+
+    private static String ofOneRun(Rerun rerun, String run, Predicate<SectionChange> which) {
+        String names =
+                rerun.sections().stream().filter(which).map(RerunWords::name).collect(Collectors.joining(", "));
+        return names.isEmpty() ? "" : " Only the " + run + " run has " + names + ".";
     }
 
     private static String sections(long count) {

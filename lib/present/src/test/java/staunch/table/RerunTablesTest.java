@@ -19,10 +19,14 @@ import staunch.design.ChangedField;
 import staunch.design.InputChange;
 import staunch.design.Rerun;
 import staunch.design.ResultValue;
+import staunch.design.RunRecord;
 import staunch.design.SectionChange;
 import staunch.design.SectionQuantity;
 import staunch.design.SectionResult;
+import staunch.design.WellCase;
 import staunch.envelope.Verdict;
+import staunch.present.Fixtures;
+import staunch.report.RerunPage;
 import staunch.report.ResultHtml;
 import staunch.units.InputFault;
 import staunch.units.Measure;
@@ -95,6 +99,57 @@ class RerunTablesTest {
         assertEquals("Turned by " + TEST + " alone.", RerunWords.turnedBy(section()));
         assertTrue(RerunWords.answer(new Rerun("Invented", List.of(), List.of(), "", ""))
                 .startsWith("Nothing changed"));
+    }
+
+    /** A renamed section is gone under its old name and new under the other: the answer says so whatever else changed. */
+    @Test
+    void theAnswerNamesSectionsThatOneRunHas() {
+        SectionChange gone =
+                new SectionChange("Base", "6 in", section().before(), Optional.empty(), List.of(), List.of());
+        SectionChange added = new SectionChange(
+                "Base", "6 in hole", Optional.empty(), section().after(), List.of(), List.of());
+        Rerun flipped = new Rerun("Invented", rerun().causes(), List.of(section(), gone, added), "", "");
+        assertEquals(
+                "One verdict flips: 8 1/2 in (Base), fails → holds. Only the earlier run has 6 in (Base). Only the later run"
+                        + " has 6 in hole (Base).",
+                RerunWords.answer(flipped));
+        Rerun unflipped = new Rerun("Invented", rerun().causes(), List.of(added), "", "");
+        assertTrue(
+                RerunWords.answer(unflipped).endsWith(" Only the later run has 6 in hole (Base)."),
+                RerunWords.answer(unflipped));
+    }
+
+    /** Page, export and display name what is not compared, as the terminal does. */
+    @Test
+    void whatIsNotComparedIsNamedWhereverTheChangesAre() {
+        String open = "design \"Early liner\" of the later case, which neither run evaluated";
+        Rerun rerun = new Rerun("Invented", rerun().causes(), rerun().sections(), "", open);
+        RunRecord before = new RunRecord("1", "Invented", List.of(), List.of(), List.of(), List.of());
+        WellCase wellCase = Fixtures.wellCase("Invented");
+        ResultTable exported = table(RerunBook.of(wellCase, before, rerun, UnitSystem.FIELD), "Left open");
+        assertTrue(exported.text().contains("Early liner"), exported.text());
+        assertTrue(RerunBook.of(wellCase, before, rerun(), UnitSystem.FIELD).stream()
+                .noneMatch(t -> t.name().equals("Left open")));
+        assertTrue(RerunPage.html(wellCase, before, rerun, UnitSystem.FIELD).contains("which neither run evaluated"));
+    }
+
+    /** Numbers of the export are those of the attribution, with remainder and total, in the units chosen. */
+    @Test
+    void theExportSharesOutTheWholeChange() {
+        RunRecord before = new RunRecord("1", "Invented", List.of(), List.of(), List.of(), List.of());
+        List<ResultTable> book = RerunBook.of(Fixtures.wellCase("Invented"), before, rerun(), UnitSystem.METRIC);
+        assertEquals("Flipped verdicts", book.get(0).name());
+        String parts = table(book, "Causes of changes, volume").text();
+        for (String number : List.of("5.00", "-1.50", "-2.00", "-0.50", "3.00")) {
+            assertTrue(parts.replace('−', '-').contains(number), parts);
+        }
+        String values = table(book, "Changed values, volume").text();
+        assertTrue(values.contains("3.26") && values.contains("6.26"), values);
+        assertTrue(table(book, "Changed inputs").text().contains("1500 kg/m³"), "the mud before");
+    }
+
+    private static ResultTable table(List<ResultTable> book, String name) {
+        return book.stream().filter(t -> t.name().equals(name)).findFirst().orElseThrow();
     }
 
     @Test
