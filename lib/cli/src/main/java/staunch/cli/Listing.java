@@ -14,7 +14,10 @@ import staunch.table.TableText;
 record Listing(Terminal terminal, PrintWriter out) {
     /** Which well this is about, and that it is invented where it is. */
     void title(WellCase wellCase, String what) {
-        out.println(terminal.styled("bold", wellCase.header().well()) + ": " + what);
+        String well = wellCase.header().well();
+        String lines = TableText.folded(well + ": " + what, 0);
+        // Folded before it is styled: control sequences take no room. A name longer than a line is folded itself.
+        out.println(lines.startsWith(well) ? terminal.styled("bold", well) + lines.substring(well.length()) : lines);
         wellCase.header().notice().ifPresent(this::line);
         out.println();
     }

@@ -153,18 +153,10 @@ final class ReviewCommand implements Callable<Integer> {
     private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {
         CaseHeader header = wellCase.header();
         Terminal terminal = main.terminal();
-        terminal.out().println(terminal.styled("bold", header.well()) + ": " + header.title());
-        List<String> facts = new ArrayList<>();
-        facts.add("casing design \"" + envelope.design() + "\"");
-        add(facts, "revision ", header.revision());
-        add(facts, "", header.date());
-        add(facts, "", header.notice());
-        terminal.out().println(String.join(", ", facts));
-        terminal.out().println();
+        List<String> facts = new ArrayList<>(List.of(header.title(), "casing design \"" + envelope.design() + "\""));
+        header.revision().ifPresent(revision -> facts.add("revision " + revision));
+        header.date().ifPresent(facts::add);
+        new Listing(terminal, terminal.out()).title(wellCase, String.join(", ", facts));
         terminal.out().println(SectionSummary.text(wellCase, envelope, shown, terminal));
-    }
-
-    private static void add(List<String> facts, String before, Optional<String> fact) {
-        fact.ifPresent(text -> facts.add(before + text));
     }
 }

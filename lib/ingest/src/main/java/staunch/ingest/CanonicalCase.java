@@ -1,6 +1,7 @@
 package staunch.ingest;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import staunch.design.InputLine;
@@ -122,7 +123,7 @@ final class CanonicalCase {
             rows.add(mapping(row, block, path + "[" + row.text("name").orElse("") + "]"));
         }
         if (UNORDERED.contains(block.name())) {
-            rows.sort((a, b) -> RecordText.row((Item.Mapping) a).compareTo(RecordText.row((Item.Mapping) b)));
+            rows.sort(Comparator.comparing(RecordText::sortingLine));
         }
         return new Item.Sequence(place, rows);
     }

@@ -143,7 +143,7 @@ record EvidenceRows(
     }
 
     private static void add(List<Item.Entry> entries, String key, List<Item.Mapping> rows, Place place) {
-        rows.sort(Comparator.comparing(PumpedRows::line));
+        rows.sort(Comparator.comparing(RecordText::sortingLine));
         Set<String> names = new HashSet<>();
         List<Item> named = new ArrayList<>();
         for (Item.Mapping row : rows) {

@@ -2,7 +2,6 @@ package staunch.ingest;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import staunch.earth.LeakOffMethod;
 import staunch.earth.LeakOffPick;
 import staunch.earth.OffsetEvidence;
@@ -127,20 +126,6 @@ final class PumpedRows {
                 List.of(
                         EvidenceRows.cell(place, key, at),
                         EvidenceRows.cell(place, "pressure", CanonicalCase.si(pressure, Measure.PRESSURE_GAUGE))));
-    }
-
-    /** A row in one line, to sort rows by: its values, then those of the lists in it. */
-    static String line(Item.Mapping row) {
-        List<Item.Entry> own = row.entries().stream()
-                .filter(e -> e.value() instanceof Item.Scalar)
-                .toList();
-        String lists = row.entries().stream()
-                .map(Item.Entry::value)
-                .filter(Item.Sequence.class::isInstance)
-                .flatMap(list -> ((Item.Sequence) list).items().stream())
-                .map(item -> RecordText.row((Item.Mapping) item))
-                .collect(Collectors.joining());
-        return RecordText.row(new Item.Mapping(row.place(), own)) + lists;
     }
 
     /** The curves that a recorded case holds. */

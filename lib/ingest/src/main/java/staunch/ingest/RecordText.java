@@ -1,5 +1,7 @@
 package staunch.ingest;
 
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** How values and rows are written in one line of a run record. */
@@ -13,6 +15,22 @@ final class RecordText {
         return row.entries().stream()
                 .map(e -> e.key() + " " + escaped(((Item.Scalar) e.value()).text()))
                 .collect(Collectors.joining(BETWEEN));
+    }
+
+    /** A row in one line to sort rows by, whatever it holds: its values, then those of the blocks and lists in it. */
+    static String sortingLine(Item item) {
+        if (item instanceof Item.Sequence list) {
+            return list.items().stream().map(RecordText::sortingLine).collect(Collectors.joining(BETWEEN));
+        }
+        if (item instanceof Item.Mapping row) {
+            Map<Boolean, List<Item.Entry>> entries =
+                    row.entries().stream().collect(Collectors.partitioningBy(e -> e.value() instanceof Item.Scalar));
+            return row(new Item.Mapping(row.place(), entries.get(true)))
+                    + entries.get(false).stream()
+                            .map(e -> BETWEEN + e.key() + " " + sortingLine(e.value()))
+                            .collect(Collectors.joining());
+        }
+        return escaped(((Item.Scalar) item).text());
     }
 
     /** Text without ends of lines and bars of its own. */

@@ -117,6 +117,31 @@ class RunRecordLawTest {
     }
 
     @Test
+    void theOrderOfOffsetWellsDoesNotMatter() throws Exception {
+        Path land = Cases.ROOT.resolve("data/quillmarsh-1");
+        String wells = "  wells:\n";
+        String north = """
+                    - name: Quillmarsh North 2
+                      distance: 2400 m
+                      elevation: 188 m
+                      ground_level: 7 m
+                      survey: {vertical_to: 3600 m}
+                      pore_pressure:
+                        points: [{tvd: 50 m, likely: 0.9 sg}, {tvd: 3600 m, likely: 1.4 sg}]
+                      tops: [{formation: Sorrel clay, tvd: 7 m}, {formation: Tansy sandstone, tvd: 3280 m}]
+                """;
+        Path before = Files.createDirectory(directory.resolve("before"));
+        Cases.copy(land, before).with(wells, wells + north);
+        Path after = Files.createDirectory(directory.resolve("after"));
+        Cases.copy(land, after).with("  tables:\n    - holds", north + "  tables:\n    - holds");
+        RunRecord first = Runs.record(before, "Base");
+        RunRecord last = Runs.record(after, "Base");
+        assertTrue(RecordFile.text(first).contains("Quillmarsh North 2"), "both wells are on record");
+        assertEquals(first.inputs(), last.inputs());
+        assertEquals(first.results(), last.results());
+    }
+
+    @Test
     void numbersHaveTenDigitsAndTheirUnit() throws Exception {
         RunRecord record = Runs.record(Cases.ROOT.resolve("data/quillmarsh-1"), "Base");
         List<InputLine> inputs = record.inputs();

@@ -119,6 +119,7 @@ public final class Tables {
                         s -> s.swabbed().required())
                 .optional("Swabbed margin", Measure.PRESSURE_DIFFERENCE, FLOOR, s -> margin(s, Kick.Scenario.SWABBED))
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
+                .text("Formation MAASP at", s -> formationName(s.maasp()))
                 .optional(
                         "Lowest surface limit", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::lowest))
                 .text("Lowest surface limit at", s -> lowestName(s.maasp()))
@@ -195,6 +196,7 @@ public final class Tables {
                         Measure.PRESSURE_GAUGE,
                         FLOOR,
                         r -> pressure(r.outcome().maasp(), Maasp::formation))
+                .text("Formation MAASP at", r -> formationName(r.outcome().maasp()))
                 .optional(
                         "Lowest surface limit",
                         Measure.PRESSURE_GAUGE,
@@ -251,15 +253,24 @@ public final class Tables {
                         + " limit.");
     }
 
+    /** What a part of the open hole lacks makes the figure of the rest of it an upper bound. */
     private static String component(Optional<SectionOutcome> outcome, String name, UnitSystem units) {
-        return outcome.flatMap(SectionOutcome::maasp)
-                .flatMap(m -> m.components().stream()
-                        .filter(c -> c.name().equals(name))
-                        .findFirst())
-                .map(c -> c.pressure().isPresent()
-                        ? units.text(c.pressure().getAsDouble(), Measure.PRESSURE_GAUGE, FLOOR)
-                        : "not assessed")
-                .orElse(Rows.NONE);
+        List<SurfaceLimit> named = outcome.flatMap(SectionOutcome::maasp).stream()
+                .flatMap(m -> m.components().stream())
+                .filter(c -> c.name().equals(name))
+                .toList();
+        if (named.isEmpty()) {
+            return Rows.NONE;
+        }
+        OptionalDouble least = named.stream()
+                .map(SurfaceLimit::pressure)
+                .flatMapToDouble(OptionalDouble::stream)
+                .min();
+        if (least.isEmpty()) {
+            return "not assessed";
+        }
+        String text = units.text(least.getAsDouble(), Measure.PRESSURE_GAUGE, FLOOR);
+        return named.stream().allMatch(c -> c.pressure().isPresent()) ? text : "at most " + text;
     }
 
     /** Titles of the columns of designs: Tablesaw tells column names apart without regard to case. */
@@ -363,8 +374,10 @@ public final class Tables {
                 .text("To surface outcome", r -> ResultWords.outcome(r.kick().circulatedToSurface(), units))
                 .optional("Required", Measure.VOLUME, CEILING, r -> r.kick().required())
                 .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, r -> pressure(r.maasp(), Maasp::formation))
+                .text("Formation MAASP at", r -> formationName(r.maasp()))
                 .optional(
                         "Lowest surface limit", Measure.PRESSURE_GAUGE, FLOOR, r -> pressure(r.maasp(), Maasp::lowest))
+                .text("Lowest surface limit at", r -> lowestName(r.maasp()))
                 .text("Kick", r -> r.kick().verdict().outcome().title())
                 .text("Section verdict", r -> r.verdict().outcome().title())
                 .text("Governing limit", r -> r.kick().verdict().governing())
@@ -393,7 +406,7 @@ public final class Tables {
                         Measure.VOLUME,
                         CEILING,
                         s -> s.swabbed().required())
-                .optional("Formation MAASP", Measure.PRESSURE_GAUGE, FLOOR, s -> pressure(s.maasp(), Maasp::formation))
+                .text("Formation MAASP", s -> ResultWords.formationMaasp(s.maasp(), units))
                 .text("Lowest surface limit", s -> ResultWords.lowestSurfaceLimit(s.maasp(), units))
                 .text("MASP", s -> ResultWords.masp(s.masp(), units))
                 .text("Verdict", s -> s.verdict().outcome().title())
@@ -856,6 +869,12 @@ public final class Tables {
 
     private static OptionalDouble pressure(Optional<Maasp> maasp, Function<Maasp, Optional<SurfaceLimit>> which) {
         return maasp.flatMap(which).map(SurfaceLimit::pressure).orElse(OptionalDouble.empty());
+    }
+
+    private static String formationName(Optional<Maasp> maasp) {
+        return maasp.flatMap(Maasp::formation)
+                .map(l -> l.name() + (ResultWords.strengthPartlyUnknown(maasp) ? " (at most)" : ""))
+                .orElse("");
     }
 
     private static String lowestName(Optional<Maasp> maasp) {
