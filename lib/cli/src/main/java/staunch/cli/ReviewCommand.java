@@ -134,12 +134,14 @@ final class ReviewCommand implements Callable<Integer> {
     private List<NotebookRun> runNotebooks(String designName, UnitSystem shown, Path directory) throws IOException {
         NotebookPages notebookPages = new NotebookPages(shown, true, main.terminal());
         Map<String, String> values = new TreeMap<>();
-        values.put("caseDirectory", argument.path().toString());
+        // A notebook looks for a relative path from its own folder on, this command from where it was started.
+        values.put("caseDirectory", absolute(argument.path()));
         values.put("designName", designName);
         if (!argument.drops().isEmpty()) {
             // A line each: a folder may hold any other character in its name.
             values.put(
-                    "offsetData", argument.drops().stream().map(d -> d + "\n").collect(Collectors.joining()));
+                    "offsetData",
+                    argument.drops().stream().map(d -> absolute(d) + "\n").collect(Collectors.joining()));
         }
         // Units that the case itself defines have no name outside it.
         UnitSystem.named(shown.name()).ifPresent(u -> values.put("units", u.name()));
@@ -148,6 +150,10 @@ final class ReviewCommand implements Callable<Integer> {
             runs.add(notebookPages.run(notebook, values, directory));
         }
         return runs;
+    }
+
+    private static String absolute(Path path) {
+        return path.toAbsolutePath().normalize().toString();
     }
 
     private void print(WellCase wellCase, WellEnvelope envelope, UnitSystem shown) {

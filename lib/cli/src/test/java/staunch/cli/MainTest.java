@@ -563,6 +563,23 @@ class MainTest {
         String page = Files.readString(directory.resolve("02-section-review.html"));
         assertTrue(page.contains("offset-drop"), "the notebook reads the folder too");
         assertTrue(page.contains("44.2 bbl"), "and computes with it: with the leak-off test the sand holds more");
+        Path elsewhere = Files.copy(
+                Path.of(notebook),
+                Files.createDirectory(folder.resolve("elsewhere")).resolve("own.ipynb"));
+        Path here = Path.of("").toAbsolutePath();
+        assertEquals(
+                ExitCode.OK,
+                run(
+                        "review",
+                        here.relativize(SOURCE.toAbsolutePath()).toString(),
+                        "--with",
+                        here.relativize(SOURCE.resolve("offset-drop").toAbsolutePath())
+                                .toString(),
+                        "--notebook",
+                        elsewhere.toString(),
+                        "--out",
+                        directory.toString()));
+        assertEquals("", err(), "relative paths count from where the command was started");
         assertEquals(ExitCode.USAGE, run("review", demo, "--notebook", "nowhere.ipynb", "--out", directory.toString()));
         assertTrue(err().contains("nowhere.ipynb"), err());
     }

@@ -81,6 +81,10 @@ final class InfluxCourse {
     private static final double NOT_READ = 1e-3;
 
     private static final double SAME_RATE = 1e-6;
+
+    /** Share by which gas rates of both methods differ where only rounding tells them apart: then it is the driller's. */
+    private static final double SAME_GAS_RATE = 1e-6;
+
     private static final int SHOWN_STEPS = 60;
     private static final double SAME_TOP = 1e-3;
 
@@ -287,7 +291,8 @@ final class InfluxCourse {
             return not;
         }
         CirculationOutcome.Computed greater = (CirculationOutcome.Computed) drillers;
-        if (weighted instanceof CirculationOutcome.Computed other && peakRate(other) > peakRate(greater)) {
+        if (weighted instanceof CirculationOutcome.Computed other
+                && peakRate(other) > peakRate(greater) * (1 + SAME_GAS_RATE)) {
             greater = other;
         }
         double rate = peakRate(greater);

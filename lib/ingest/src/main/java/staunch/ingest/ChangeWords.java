@@ -85,7 +85,7 @@ final class ChangeWords {
             case "pumping_tests" -> "pumping test";
             case "weak_zones" -> "weak zone";
             case "formation_pressures" -> "formation pressure";
-            case "events" -> "offset event";
+            case "events" -> "drilling event";
             case "wells" -> "offset well";
             case "casing_strings", "strings" -> "string";
             case "sections" -> "section";

@@ -249,7 +249,7 @@ class RerunLawTest {
                         "strength test \"Quillmarsh South 3: LOT 8 1/2 in\"",
                         "formation pressure \"Quillmarsh South 3: Burdock sand\"",
                         "formation pressure \"Quillmarsh South 3: Lower Bramblewort stringer\"",
-                        "offset event \"Quillmarsh South 3: Seepage in the Burdock sand\""),
+                        "drilling event \"Quillmarsh South 3: Seepage in the Burdock sand\""),
                 names(rerun));
         SectionChange flipped = rerun.flips().get(0);
         assertEquals("8 1/2 in", flipped.section());

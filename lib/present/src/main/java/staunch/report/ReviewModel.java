@@ -71,6 +71,9 @@ final class ReviewModel {
     /** Rows of a table that is kept whole on one sheet. */
     private static final int WHOLE = 20;
 
+    /** Lines of such a table as text, where sentences are folded: more of them may take most of a sheet. */
+    private static final int WHOLE_LINES = 28;
+
     private static final String HALF = "half";
 
     private static final double SAME_DEPTH = 0.01;
@@ -617,7 +620,7 @@ final class ReviewModel {
 
     /** How a table is set on sheets: beside another, whole, or going on over the end of a sheet. */
     private static String shape(ResultTable table) {
-        if (table.rowCount() > WHOLE) {
+        if (table.rowCount() > WHOLE || table.text().lines().count() > WHOLE_LINES) {
             return "long";
         }
         return table.isNarrow() ? HALF : "short";

@@ -264,6 +264,12 @@ public final class RerunWords {
     }
 
     private static String values(List<ChangedField> fields, Function<ChangedField, String> which, UnitSystem units) {
+        List<String> places =
+                fields.stream().map(ChangedField::place).distinct().toList();
+        if (places.size() > MOST_FIELDS && !places.contains("")) {
+            return "readings at " + places.size() + " depths from " + depth(places.get(0), units) + " to "
+                    + depth(places.get(places.size() - 1), units);
+        }
         String some = fields.stream()
                 .limit(MOST_FIELDS)
                 .map(f -> place(f, units) + " " + text(which.apply(f), f.measure(), units))
