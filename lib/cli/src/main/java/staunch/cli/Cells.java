@@ -176,6 +176,7 @@ public final class Cells {
         private final String title;
         private final long start = System.nanoTime();
         private staunch.kernel.Progress shown;
+        private long steps;
         private long before;
 
         CellProgress(String title) {
@@ -185,11 +186,17 @@ public final class Cells {
         @Override
         public void step(long done, long total, String what) {
             if (shown == null && System.nanoTime() - start > PATIENCE) {
+                steps = total;
                 shown = Notebook.progress(title, total);
             }
-            if (shown != null && done > before) {
-                shown.step(done - before);
-                before = done;
+            if (shown == null) {
+                return;
+            }
+            // The work to do may turn out to be less, or more, than it was when the line was begun.
+            long reached = done >= total ? steps : done * steps / total;
+            if (reached > before) {
+                shown.step(reached - before);
+                before = reached;
             }
         }
 

@@ -23,6 +23,7 @@ import staunch.ingest.RecordFile;
 import staunch.ingest.RecordedCase;
 import staunch.report.RerunPage;
 import staunch.table.RerunBook;
+import staunch.table.RerunWords;
 import staunch.table.TableBook;
 import staunch.units.Fault;
 import staunch.units.UnitSystem;
@@ -93,6 +94,12 @@ final class RerunCommand implements Callable<Integer> {
         Listing listing = new Listing(main.terminal(), json.text(main.terminal()));
         listing.title(wellCase, wellCase.header().title());
         listing.out().print(RerunSummary.text(rerun, shown, main.terminal()));
+        List<String> toJudge = RerunWords.toJudge(wellCase, shown);
+        if (!toJudge.isEmpty()) {
+            listing.out().println();
+            listing.line("To be judged in the later case:");
+            toJudge.forEach(listing::point);
+        }
         if (out != null) {
             listing.line("Page: " + RerunPage.write(wellCase, before, rerun, shown, out));
         }

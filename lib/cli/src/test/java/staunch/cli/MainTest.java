@@ -476,6 +476,7 @@ class MainTest {
         assertTrue(text.contains("Turned by strength test \"Quillmarsh South 3: LOT 8 1/2 in\" alone."), text);
         assertTrue(text.indexOf("8 1/2 in (Base), fails") < text.indexOf("8 1/2 in (Early liner)"), text);
         assertTrue(text.contains("remainder") && text.contains("new: tvd 9393 ft, standing leak off"), text);
+        assertTrue(text.contains("To be judged in the later case:") && text.contains(" against "), text);
         Path csv = folder.resolve("tables");
         assertEquals(
                 ExitCode.OK,
@@ -491,6 +492,7 @@ class MainTest {
         assertTrue(inputs.contains("7211.93 psia") && inputs.contains("end-of-well report"), inputs);
         assertTrue(Files.readString(csv.resolve("files-of-both-runs.csv")).contains("leak-off.csv,new,"));
         String html = Files.readString(page.resolve("rerun.html"));
+        assertTrue(html.contains("To be judged in the later case"), html);
         assertTrue(html.contains("One verdict flips") && html.contains("<svg") && html.contains("Cautions"));
         run("rerun", demo, "--with", drop, "--against", record.toString(), "--json", "-");
         JsonNode json = new ObjectMapper().readTree(out());

@@ -66,6 +66,7 @@ public final class RerunPage {
         List<Map<String, Object>> changed = new ArrayList<>();
         rerun.sections().stream().filter(SectionChange::changed).forEach(s -> changed.add(section(s, units)));
         root.put("changed", changed);
+        root.put("toJudge", RerunWords.toJudge(wellCase, units));
         root.put("filesBefore", files(before.files()));
         root.put("filesAfter", files(wellCase.files()));
         return Pages.fill("rerun.ftl", root);

@@ -17,6 +17,7 @@ import staunch.design.Rerun;
 import staunch.design.ResultValue;
 import staunch.design.SectionChange;
 import staunch.design.SectionQuantity;
+import staunch.design.WellCase;
 import staunch.envelope.Verdict;
 import staunch.units.EquivalentDensity;
 import staunch.units.Measure;
@@ -343,5 +344,14 @@ public final class RerunWords {
             // The name of a row may end like a depth.
             return recorded;
         }
+    }
+
+    /** What a person has to judge in the later case: its warnings, and evidence that does not agree. */
+    public static List<String> toJudge(WellCase later, UnitSystem units) {
+        Stream<String> conflicts = later.evidence().stream()
+                .flatMap(e -> e.conflicts().stream())
+                .map(c -> c.first() + " against " + c.second() + ": " + c.text(units) + ".");
+        return Stream.concat(later.warnings().stream().map(w -> w.subject() + ": " + w.text(units)), conflicts)
+                .toList();
     }
 }

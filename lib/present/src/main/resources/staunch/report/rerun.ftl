@@ -46,6 +46,13 @@ ${css}
 </section>
 </#list>
 
+<#if toJudge?has_content>
+<section id="to-judge">
+<h2>To be judged in the later case</h2>
+<ul class="warnings"><#list toJudge as w><li>${w}</li></#list></ul>
+</section>
+</#if>
+
 <section id="methods">
 <h2>Input files, cautions</h2>
 <#list [["Before", filesBefore], ["After", filesAfter]] as set>
