@@ -40,17 +40,17 @@ public final class OperationCharts {
     private static final String NO_RUN = "no circulation is assessed";
 
     private static final List<Look> METHODS = List.of(
-            Look.line(Palette.VERMILLION, Dash.SOLID),
-            Look.line(Palette.BLUE, Dash.DASHED),
-            Look.line(Palette.GREEN, Dash.DASH_DOT));
+            Look.marked(Palette.VERMILLION, Dash.SOLID, SeriesMarkers.CIRCLE),
+            Look.marked(Palette.BLUE, Dash.DASHED, SeriesMarkers.SQUARE),
+            Look.marked(Palette.GREEN, Dash.DASH_DOT, SeriesMarkers.TRIANGLE_UP));
     private static final List<Look> LIMITS = List.of(
-            Look.line(Palette.VERMILLION, Dash.SOLID),
-            Look.line(Palette.BLUE, Dash.DASHED),
-            Look.line(Palette.GREEN, Dash.DASH_DOT),
-            Look.line(Palette.ORANGE, Dash.LONG),
-            Look.line(Palette.PURPLE, Dash.SHORT),
-            Look.line(Palette.SKY, Dash.DOTTED),
-            Look.line(Palette.INK, Dash.DASHED));
+            Look.marked(Palette.VERMILLION, Dash.SOLID, SeriesMarkers.CIRCLE),
+            Look.marked(Palette.BLUE, Dash.DASHED, SeriesMarkers.SQUARE),
+            Look.marked(Palette.GREEN, Dash.DASH_DOT, SeriesMarkers.TRIANGLE_UP),
+            Look.marked(Palette.ORANGE, Dash.LONG, SeriesMarkers.DIAMOND),
+            Look.marked(Palette.PURPLE, Dash.SHORT, SeriesMarkers.TRIANGLE_DOWN),
+            Look.marked(Palette.SKY, Dash.DOTTED, SeriesMarkers.PLUS),
+            Look.marked(Palette.INK, Dash.DASHED, SeriesMarkers.CROSS));
 
     private OperationCharts() {}
 
